@@ -1,4 +1,7 @@
-/** Mean density per sampling unit with honest intervals, bounds on zero counts, probability above an action threshold. */
+/**
+ * Mean density per sampling unit with honest intervals, bounds on zero counts, probability above an
+ * action threshold.
+ */
 @NullMarked
 package jarwise.stats.estimate;
 

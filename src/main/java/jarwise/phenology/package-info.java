@@ -1,0 +1,5 @@
+/** Temperatures that drive development. */
+@NullMarked
+package jarwise.phenology;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,13 @@
+package jarwise.sample;
+
+/**
+ * What a sample is for. Only {@code CROP} samples say anything about the crop; the others check the
+ * work.
+ */
+public enum SampleRole {
+    CROP,
+    BLANK,
+    SPIKE,
+    SEEDED,
+    RECOUNT
+}

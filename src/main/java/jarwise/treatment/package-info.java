@@ -1,0 +1,5 @@
+/** Ledger of applications and releases. */
+@NullMarked
+package jarwise.treatment;
+
+import org.jspecify.annotations.NullMarked;
