@@ -1,0 +1,63 @@
+package jarwise.web;
+
+import jarwise.render.words.Words;
+import jarwise.site.Nursery;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What every page needs around its own content.
+ *
+ * @param words texts in the visitor's language
+ * @param nursery the site the page is about
+ * @param nurseries all sites, for the chooser
+ * @param current key of the page in the menu
+ * @param person role code of who is at this screen; empty while nobody said
+ * @param formToken goes into every form
+ * @param now the moment the page stands for, in the site's time zone
+ * @param look addresses of what the page loads
+ */
+public record Frame(
+        Words words,
+        Optional<Nursery> nursery,
+        List<Nursery> nurseries,
+        String current,
+        String person,
+        String formToken,
+        ZonedDateTime now,
+        Look look) {
+
+    /** Menu entries in order; an empty text is a divider. */
+    public static final List<String> MENU =
+            List.of(
+                    "today",
+                    "samples",
+                    "import",
+                    "",
+                    "findings",
+                    "report",
+                    "",
+                    "methods",
+                    "settings");
+
+    /**
+     * Addresses of what a page loads.
+     *
+     * @param style the stylesheet
+     * @param script the first module
+     * @param icon the filter as the browser's icon
+     * @param importMap names of modules to addresses, as JSON
+     */
+    public record Look(String style, String script, String icon, String importMap) {}
+
+    /** {@return the text under a key} */
+    public String say(String key, Object... arguments) {
+        return words.say(key, arguments);
+    }
+
+    /** {@return the address of a page of this site} */
+    public String to(String page) {
+        return nursery.map(site -> "/" + site.slug() + "/" + page).orElse("/");
+    }
+}

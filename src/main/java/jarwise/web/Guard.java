@@ -1,0 +1,112 @@
+package jarwise.web;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.SameSite;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.HexFormat;
+import java.util.Set;
+
+/**
+ * Keeps strangers out of a server on this machine: only its own names as host (a page elsewhere
+ * could point its own name at 127.0.0.1), only forms of our own pages may write, and a content
+ * policy that runs no script but ours.
+ *
+ * <p>A form carries the value of a cookie that other sites can neither read nor set. It outlives a
+ * restart of the program, so that a half-filled form is not lost by one.
+ */
+final class Guard {
+
+    static final String TOKEN_FIELD = "form_token";
+    private static final String TOKEN_COOKIE = "jarwise-form";
+    private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
+    private static final int A_YEAR = 365 * 24 * 3600;
+
+    private final SecureRandom random = new SecureRandom();
+    private final String contentPolicy;
+
+    Guard(Assets assets) {
+        this.contentPolicy =
+                String.join(
+                        "; ",
+                        "default-src 'none'",
+                        "script-src 'self' " + assets.importMapHash(),
+                        "style-src 'self'",
+                        "img-src 'self' data:",
+                        "font-src 'self'",
+                        "connect-src 'self'",
+                        "manifest-src 'self'",
+                        "form-action 'self'",
+                        "base-uri 'none'",
+                        "frame-ancestors 'none'");
+    }
+
+    void addTo(RoutesConfig routes) {
+        routes.before(this::check);
+    }
+
+    /** {@return the value every form of this visitor's pages carries} */
+    static String tokenOf(Context http) {
+        String token = http.attribute(TOKEN_COOKIE);
+        return token == null ? "" : token;
+    }
+
+    private void check(Context http) {
+        http.header("Content-Security-Policy", contentPolicy);
+        http.header("X-Content-Type-Options", "nosniff");
+        http.header("Referrer-Policy", "same-origin");
+        http.header("Cross-Origin-Opener-Policy", "same-origin");
+        http.header("Cross-Origin-Resource-Policy", "same-origin");
+        if (!OWN_NAMES.contains(nameIn(http.host()))) {
+            throw new ForbiddenResponse("host");
+        }
+        String token = tokenCookie(http);
+        http.attribute(TOKEN_COOKIE, token);
+        if (writes(http)) {
+            checkWrite(http, token);
+        }
+    }
+
+    private static boolean writes(Context http) {
+        return !Set.of("GET", "HEAD", "OPTIONS").contains(http.req().getMethod());
+    }
+
+    private static void checkWrite(Context http, String token) {
+        String site = http.header("Sec-Fetch-Site");
+        boolean ours = site == null || site.equals("same-origin") || site.equals("none");
+        String given = http.formParam(TOKEN_FIELD);
+        if (!ours || given == null || !same(given, token)) {
+            throw new ForbiddenResponse("form");
+        }
+    }
+
+    private String tokenCookie(Context http) {
+        String known = http.cookie(TOKEN_COOKIE);
+        if (known != null && known.matches("[0-9a-f]{32}")) {
+            return known;
+        }
+        byte[] bytes = new byte[16];
+        random.nextBytes(bytes);
+        String fresh = HexFormat.of().formatHex(bytes);
+        Cookie cookie = new Cookie(TOKEN_COOKIE, fresh);
+        cookie.setPath("/");
+        cookie.setMaxAge(A_YEAR);
+        cookie.setHttpOnly(true);
+        cookie.setSameSite(SameSite.STRICT);
+        http.cookie(cookie);
+        return fresh;
+    }
+
+    private static String nameIn(@org.jspecify.annotations.Nullable String host) {
+        return host == null ? "" : host.replaceFirst(":\\d+$", "");
+    }
+
+    private static boolean same(String one, String other) {
+        return MessageDigest.isEqual(
+                one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+    }
+}

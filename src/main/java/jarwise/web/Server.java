@@ -1,0 +1,129 @@
+package jarwise.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import jarwise.base.InvalidInput;
+import jarwise.base.Refused;
+import jarwise.site.Nursery;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** The web server: pages on this machine's own address. */
+public final class Server implements AutoCloseable {
+
+    /** A sheet of a million rows is below 50 MB; nothing else that is sent comes near. */
+    private static final long LARGEST_REQUEST_BYTES = 52L * 1024 * 1024;
+
+    private static final Logger LOG = Logger.getLogger(Server.class.getName());
+
+    private final Javalin javalin;
+    private final Templates templates = new Templates();
+    private final Frames frames;
+
+    /**
+     * Builds the server; {@link #start} opens it.
+     *
+     * @param nurseries the sites in the database
+     * @param clock what time it is
+     * @param screens makes the screens, given what they need to answer
+     */
+    public Server(
+            Supplier<List<Nursery>> nurseries,
+            InstantSource clock,
+            Function<Kit, List<Pages>> screens) {
+        Assets assets = new Assets();
+        this.frames = new Frames(nurseries, clock, assets);
+        List<Pages> pages = screens.apply(new Kit(templates, frames));
+        this.javalin =
+                Javalin.create(
+                        config -> {
+                            configure(config);
+                            new Guard(assets).addTo(config.routes);
+                            assets.addTo(config.routes);
+                            addFaults(config.routes);
+                            pages.forEach(page -> page.addTo(config.routes));
+                        });
+    }
+
+    /**
+     * What a screen needs to answer.
+     *
+     * @param templates turns records into HTML
+     * @param frames what stands around the content
+     */
+    public record Kit(Templates templates, Frames frames) {}
+
+    /**
+     * Opens the server on 127.0.0.1.
+     *
+     * @param port wanted port, 0 for any
+     * @return the port it got
+     */
+    public int start(int port) {
+        javalin.start("127.0.0.1", port);
+        return javalin.port();
+    }
+
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+
+    private static void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.maxRequestSize = LARGEST_REQUEST_BYTES;
+        config.http.prefer405over404 = true;
+        config.jetty.multipartConfig.maxFileSize(50, io.javalin.config.SizeUnit.MB);
+        config.jetty.multipartConfig.maxTotalRequestSize(52, io.javalin.config.SizeUnit.MB);
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+    }
+
+    private void addFaults(RoutesConfig routes) {
+        routes.exception(Refused.class, (refused, http) -> refuse(http, refused));
+        routes.exception(InvalidInput.class, (fault, http) -> invalid(http, fault));
+        routes.exception(HttpResponseException.class, (answer, http) -> httpFault(http, answer));
+        routes.exception(Exception.class, (fault, http) -> ourFault(http, fault));
+    }
+
+    private void refuse(Context http, Refused refused) {
+        Frame frame = frames.ofProgram(http, "");
+        answerFault(http, frame, 422, frame.words().say(refused.reason()));
+    }
+
+    private void invalid(Context http, InvalidInput fault) {
+        String said = fault.getMessage();
+        answerFault(http, frames.ofProgram(http, ""), 422, said == null ? "" : said);
+    }
+
+    private void httpFault(Context http, HttpResponseException answer) {
+        Frame frame = frames.ofProgram(http, "");
+        String key =
+                switch (answer.getStatus()) {
+                    case 403 -> "form".equals(answer.getMessage()) ? "fault.form" : "fault.host";
+                    case 404 -> "fault.not-found";
+                    case 413 -> "fault.too-large";
+                    default -> "fault.request";
+                };
+        answerFault(http, frame, answer.getStatus(), frame.say(key));
+    }
+
+    private void ourFault(Context http, Exception fault) {
+        LOG.log(Level.SEVERE, "While answering " + http.path(), fault);
+        Frame frame = frames.ofProgram(http, "");
+        answerFault(http, frame, 500, frame.say("fault.ours"));
+    }
+
+    private void answerFault(Context http, Frame frame, int status, String sentence) {
+        http.status(status);
+        templates.answer(http, "fault.jte", Map.of("frame", frame, "sentence", sentence));
+    }
+}
