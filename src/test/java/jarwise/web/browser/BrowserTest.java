@@ -1,0 +1,142 @@
+package jarwise.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.AxeResults;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType.LaunchOptions;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+
+/**
+ * A real browser on a real server. Pages are opened at a width; what a test finds, it finds by role
+ * and label, as a scout would. Whatever the page writes to its console as an error fails the test.
+ */
+@Tag("slow")
+public abstract class BrowserTest {
+
+    protected static final int PHONE = 360;
+    protected static final int DESK = 1440;
+
+    private static final List<String> FLAGS =
+            List.of(
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync");
+
+    private static Playwright playwright;
+    private static Browser browser;
+
+    private final List<BrowserContext> contexts = new ArrayList<>();
+    private final List<String> consoleErrors = new ArrayList<>();
+
+    @BeforeAll
+    static void startBrowser() {
+        playwright =
+                Playwright.create(
+                        new Playwright.CreateOptions()
+                                .setEnv(java.util.Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        browser =
+                playwright
+                        .chromium()
+                        .launch(new LaunchOptions().setExecutablePath(program()).setArgs(FLAGS));
+    }
+
+    @AfterAll
+    static void stopBrowser() {
+        playwright.close();
+    }
+
+    @AfterEach
+    void closePages() {
+        contexts.forEach(BrowserContext::close);
+        assertThat(consoleErrors).as("errors on the page's console").isEmpty();
+    }
+
+    /** {@return a fresh page of this width, with no cookies} */
+    protected Page page(int width) {
+        BrowserContext context =
+                browser.newContext(
+                        new Browser.NewContextOptions()
+                                .setViewportSize(width, width < 720 ? 740 : 900)
+                                .setHasTouch(width < 720)
+                                .setLocale("en"));
+        contexts.add(context);
+        Page page = context.newPage();
+        page.onConsoleMessage(
+                message -> {
+                    if (message.type().equals("error")) {
+                        consoleErrors.add(message.text());
+                    }
+                });
+        page.onPageError(consoleErrors::add);
+        return page;
+    }
+
+    /** Checks the page against WCAG 2.2 A and AA as far as a program can, and for overflow. */
+    protected static void isAccessible(Page page) {
+        AxeResults results =
+                new AxeBuilder(page)
+                        .withTags(
+                                List.of(
+                                        "wcag2a",
+                                        "wcag2aa",
+                                        "wcag21a",
+                                        "wcag21aa",
+                                        "wcag22aa",
+                                        "best-practice"))
+                        .analyze();
+        assertThat(results.getViolations())
+                .as("accessibility of " + page.url())
+                .extracting(rule -> rule.getId() + ": " + rule.getNodes())
+                .isEmpty();
+        Object overflow =
+                page.evaluate(
+                        "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        assertThat(((Number) overflow).intValue())
+                .as("sideways overflow of " + page.url())
+                .isLessThanOrEqualTo(0);
+    }
+
+    /** Keeps a picture under target/screens, to be looked at. */
+    protected static void picture(Page page, String name) {
+        page.screenshot(
+                new Page.ScreenshotOptions()
+                        .setFullPage(true)
+                        .setPath(Path.of("target", "screens", name + ".png")));
+    }
+
+    private static Path program() {
+        String given = System.getenv("JARWISE_BROWSER");
+        return Stream.concat(
+                        Stream.ofNullable(given),
+                        Stream.of(
+                                "/usr/bin/chromium",
+                                "/usr/bin/chromium-browser",
+                                "/usr/bin/google-chrome",
+                                "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome"))
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalStateException(
+                                        "No Chromium or Chrome found; ./dev check installs one, or"
+                                                + " set JARWISE_BROWSER to its path"));
+    }
+}
