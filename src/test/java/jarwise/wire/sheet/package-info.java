@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.wire.sheet;
+
+import org.jspecify.annotations.NullMarked;

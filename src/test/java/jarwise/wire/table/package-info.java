@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.wire.table;
+
+import org.jspecify.annotations.NullMarked;
