@@ -1,4 +1,17 @@
-/** Poisson and negative binomial counts: probability and fit. */
+/**
+ * Poisson and negative binomial counts of one group of samples: probability and fit.
+ *
+ * <table>
+ * <caption>Which class for which question</caption>
+ * <tr><td>What was counted?</td><td>{@link jarwise.stats.count.Observation}</td></tr>
+ * <tr><td>How many are there, how clumped?</td><td>{@link jarwise.stats.count.CountFit}</td></tr>
+ * <tr><td>How clumped in several groups together?</td>
+ *     <td>{@link jarwise.stats.count.CommonKFit}</td></tr>
+ * <tr><td>Which densities do the samples not contradict?</td>
+ *     <td>{@link jarwise.stats.count.DensityProfile}</td></tr>
+ * <tr><td>Which k?</td><td>{@link jarwise.stats.count.KProfile}</td></tr>
+ * </table>
+ */
 @NullMarked
 package jarwise.stats.count;
 

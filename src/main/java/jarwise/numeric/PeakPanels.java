@@ -1,0 +1,87 @@
+package jarwise.numeric;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Takes a function with one peak, given by its logarithm, on panels that are narrow around the peak
+ * and widen outwards, as far as it matters or as it may go.
+ */
+public final class PeakPanels {
+
+    private static final double NEGLIGIBLE = -27; // logarithm, against the centre
+    private static final double TOLERANCE = 1e-9;
+    private static final double PANEL_WIDTH = 2;
+    private static final double GROWTH = 1.4;
+
+    private PeakPanels() {}
+
+    /**
+     * Takes the function on panels, divided by its value at the centre.
+     *
+     * @param logFunction its logarithm, falling away on both sides of the peak
+     * @param centre a point near the peak, not after {@code end}
+     * @param width standard deviation of the peak, roughly; above 0
+     * @param end where the function is cut off; may be infinite if it falls away before
+     * @return the function, from where it is negligible to where it is negligible again or ends
+     */
+    public static PanelFunction of(
+            DoubleUnaryOperator logFunction, double centre, double width, double end) {
+        double top = logFunction.applyAsDouble(centre);
+        DoubleUnaryOperator height = x -> logFunction.applyAsDouble(x) - top;
+        double start = walk(height, centre, -width, Double.NEGATIVE_INFINITY);
+        double last = walk(height, centre, width, end);
+        return PanelFunction.of(
+                x -> Math.exp(height.applyAsDouble(x)),
+                edges(start, centre, last, PANEL_WIDTH * width),
+                TOLERANCE * width);
+    }
+
+    private static double walk(DoubleUnaryOperator height, double from, double step, double limit) {
+        double at = from;
+        double stride = step;
+        while (at != limit) {
+            double next = at + stride;
+            at = step > 0 ? Math.min(next, limit) : Math.max(next, limit);
+            if (height.applyAsDouble(at) < NEGLIGIBLE) {
+                return at;
+            }
+            stride *= GROWTH;
+        }
+        return at;
+    }
+
+    private static double[] edges(double start, double centre, double end, double width) {
+        double[] down = outwards(centre - start, width);
+        double[] up = outwards(end - centre, width);
+        double[] edges = new double[down.length + up.length + 1];
+        for (int i = 0; i < down.length; i++) {
+            edges[down.length - 1 - i] = centre - down[i];
+        }
+        edges[down.length] = centre;
+        for (int i = 0; i < up.length; i++) {
+            edges[down.length + 1 + i] = centre + up[i];
+        }
+        return edges;
+    }
+
+    private static double[] outwards(double distance, double width) {
+        int number = 0;
+        double sum = 0;
+        for (double w = width; sum < distance; w *= GROWTH) {
+            sum += w;
+            number++;
+        }
+        double[] edges = new double[number];
+        double at = 0;
+        double w = width * distance / sum;
+        for (int i = 0; i < number; i++) {
+            at += w;
+            edges[i] = at;
+            w *= GROWTH;
+        }
+        if (number > 0) {
+            edges[number - 1] = distance;
+        }
+        return edges;
+    }
+}

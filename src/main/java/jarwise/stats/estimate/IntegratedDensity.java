@@ -1,0 +1,89 @@
+package jarwise.stats.estimate;
+
+import jarwise.numeric.BetaNodes;
+import jarwise.numeric.PanelFunction;
+import jarwise.numeric.PeakPanels;
+import jarwise.stats.count.CountFit;
+
+/**
+ * The distribution that the default interval is read from: likelihood integrated over k (and over
+ * what is open about efficiency and sensitivity), times density^(−3/4), up to the largest density
+ * considered.
+ *
+ * <p>Kept on the scale t = ln density, where the weight is e^(t/4). Corrected for detection, t is
+ * the counted ln density minus ln of the share counted, so each measured share is one more
+ * averaging.
+ */
+final class IntegratedDensity {
+
+    private static final double WEIGHT_EXPONENT = 0.25; // of density^(−3/4) times density
+
+    private final PanelFunction posterior;
+    private final double shift;
+
+    private IntegratedDensity(PanelFunction posterior, double shift) {
+        this.posterior = posterior;
+        this.shift = shift;
+    }
+
+    /**
+     * Works the distribution out.
+     *
+     * @param likelihood samples with at least one find, over the values of k
+     * @param fit their most likely density and k
+     * @param detection share counted
+     * @param largest largest density considered, on the corrected scale
+     */
+    static IntegratedDensity of(
+            MixedLikelihood likelihood, CountFit fit, Detection detection, double largest) {
+        double shift = -detection.logOfKnown();
+        double end = Math.log(largest) - shift;
+        PanelFunction result =
+                PeakPanels.of(
+                        t -> likelihood.log(t) + WEIGHT_EXPONENT * t,
+                        Math.log(fit.density()),
+                        fit.standardErrorOfLog().orElse(1),
+                        end);
+        double finest = 0.5 * (quantile(result, 0.8) - quantile(result, 0.2));
+        for (BetaNodes share : detection.uncertainShares(finest)) {
+            result = corrected(result, share, finest, end);
+        }
+        return new IntegratedDensity(result, shift);
+    }
+
+    private static PanelFunction corrected(
+            PanelFunction counted, BetaNodes share, double finest, double end) {
+        double meanLog = share.average(v -> v);
+        return PeakPanels.of(
+                t ->
+                        Math.log(
+                                share.average(
+                                        v ->
+                                                Math.exp(-WEIGHT_EXPONENT * v)
+                                                        * Math.max(0, counted.value(t + v)))),
+                Math.min(end, quantile(counted, 0.5) - meanLog),
+                finest,
+                end);
+    }
+
+    private static double quantile(PanelFunction density, double p) {
+        return density.inverseIntegral(p * density.integral());
+    }
+
+    /** {@return the density that this share of the distribution lies under} */
+    double quantile(double p) {
+        return Math.exp(quantile(posterior, p) + shift);
+    }
+
+    /** {@return the same if the distribution were cut off at this density} */
+    double quantileBelow(double largest, double p) {
+        double part = posterior.integralUpTo(Math.log(largest) - shift);
+        return Math.exp(posterior.inverseIntegral(p * part) + shift);
+    }
+
+    /** {@return the share of the distribution above a density} */
+    double probabilityAbove(double density) {
+        double below = posterior.integralUpTo(Math.log(density) - shift);
+        return 1 - below / posterior.integral();
+    }
+}

@@ -1,0 +1,159 @@
+package jarwise.stats.estimate;
+
+import jarwise.stats.count.CountData;
+import jarwise.stats.count.CountFit;
+import jarwise.stats.count.CountLikelihood;
+import jarwise.stats.count.DensityProfile;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.hipparchus.special.Erf;
+
+/** Estimate of a group with at least one find. */
+final class SomethingFound {
+
+    /** Share by which halving the largest density considered may move the upper limit. */
+    private static final double MOST_CHANGE = 0.1;
+
+    private final DensityEstimator options;
+    private final CountData data;
+    private final CountFit fit;
+
+    SomethingFound(DensityEstimator options, CountData data) {
+        this.options = options;
+        this.data = data;
+        fit =
+                options.givenK().isPresent()
+                        ? CountFit.givenK(data, options.givenK().getAsDouble())
+                        : CountFit.of(data);
+    }
+
+    /** Limits, and the chance to be above the action threshold. */
+    record Limits(double lower, OptionalDouble upper, OptionalDouble above, List<String> warnings) {
+
+        ApparentDensity around(double estimate) {
+            return new ApparentDensity(estimate, lower, upper);
+        }
+    }
+
+    DensityEstimate estimate(SampleSummary samples) {
+        Detection detection = options.detection();
+        boolean open = samples.sampleSize() == 1 && options.givenK().isEmpty();
+        Limits limits = limits(detection, open);
+        boolean cut = options.method() == IntervalMethod.INTEGRATED && !open;
+        double estimate = fit.density() / detection.mean();
+        double errorOfLog =
+                Math.sqrt(
+                        Math.pow(fit.standardErrorOfLog().orElseThrow(), 2)
+                                + detection.varianceOfLog());
+        DensityInterval interval =
+                new DensityInterval(
+                        estimate,
+                        OptionalDouble.of(estimate * errorOfLog),
+                        limits.lower(),
+                        limits.upper(),
+                        options.confidenceLevel(),
+                        cut
+                                ? OptionalDouble.of(options.largestDensityConsidered(data))
+                                : OptionalDouble.empty());
+        return new DensityEstimate(
+                samples,
+                interval,
+                fit,
+                detection.isComplete()
+                        ? Optional.empty()
+                        : Optional.of(limits(Detection.complete(), open).around(fit.density())),
+                limits.above(),
+                limits.warnings());
+    }
+
+    private Limits limits(Detection detection, boolean open) {
+        if (options.method() == IntervalMethod.PROFILE) {
+            return profiled(detection);
+        }
+        return open
+                ? new Limits(
+                        0,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        List.of(Warnings.ONE_SAMPLE))
+                : integrated(detection);
+    }
+
+    private Limits integrated(Detection detection) {
+        DensityEstimator corrected = options.withDetection(detection);
+        double largest = corrected.largestDensityConsidered(data);
+        IntegratedDensity distribution = distribution(detection, largest);
+        double tail = 0.5 * (1 - options.confidenceLevel());
+        double upper = distribution.quantile(1 - tail);
+        double halved = distribution.quantileBelow(0.5 * largest, 1 - tail);
+        return new Limits(
+                distribution.quantile(tail),
+                OptionalDouble.of(upper),
+                options.actionThreshold().isPresent()
+                        ? OptionalDouble.of(
+                                distribution.probabilityAbove(
+                                        options.actionThreshold().getAsDouble()))
+                        : OptionalDouble.empty(),
+                halved < (1 - MOST_CHANGE) * upper
+                        ? List.of(Warnings.hardlyLimited(samplesThatWouldLimit()))
+                        : List.of());
+    }
+
+    private IntegratedDensity distribution(Detection detection, double largest) {
+        CountLikelihood likelihood = new CountLikelihood(data);
+        KNodes nodes =
+                options.givenK().isPresent()
+                        ? KNodes.given(options.givenK().getAsDouble())
+                        : KNodes.where(
+                                likelihood,
+                                options.prior(),
+                                fit,
+                                Math.log(largest * detection.mean()));
+        return IntegratedDensity.of(
+                new MixedLikelihood(likelihood, nodes), fit, detection, largest);
+    }
+
+    /** {@return the distribution of the density, for those who look at more than its limits} */
+    IntegratedDensity distribution() {
+        return distribution(options.detection(), options.largestDensityConsidered(data));
+    }
+
+    private Optional<Integer> samplesThatWouldLimit() {
+        return Warnings.smallest(
+                more ->
+                        new SomethingFound(options, data.repeated(1 + more / data.samples()))
+                                .isLimited());
+    }
+
+    private boolean isLimited() {
+        double largest = options.largestDensityConsidered(data);
+        double p = 0.5 * (1 + options.confidenceLevel());
+        IntegratedDensity distribution = distribution();
+        return distribution.quantileBelow(0.5 * largest, p)
+                >= (1 - MOST_CHANGE) * distribution.quantile(p);
+    }
+
+    private Limits profiled(Detection detection) {
+        DensityProfile profile =
+                options.givenK().isPresent()
+                        ? DensityProfile.givenK(data, options.givenK().getAsDouble())
+                        : DensityProfile.of(data);
+        ProfileDensity corrected = ProfileDensity.of(profile, detection);
+        double cut = chiSquaredQuantile(options.confidenceLevel());
+        OptionalDouble upper = corrected.upper(cut);
+        return new Limits(
+                corrected.lower(cut),
+                upper,
+                options.actionThreshold().isPresent()
+                        ? OptionalDouble.of(
+                                corrected.probabilityAbove(options.actionThreshold().getAsDouble()))
+                        : OptionalDouble.empty(),
+                upper.isPresent() ? List.of() : List.of(Warnings.NO_UPPER_LIMIT));
+    }
+
+    private static double chiSquaredQuantile(double p) {
+        double z = Math.sqrt(2) * Erf.erfInv(p);
+        return z * z;
+    }
+}

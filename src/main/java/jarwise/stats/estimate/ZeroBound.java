@@ -1,0 +1,145 @@
+package jarwise.stats.estimate;
+
+import jarwise.base.InvalidInput;
+import jarwise.base.Require;
+import jarwise.numeric.BetaNodes;
+import jarwise.numeric.Roots;
+import jarwise.stats.count.CountData;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * None found: what could still be there?
+ *
+ * <p>The bound is the density at which finding nothing would have had just the chance alpha:
+ *
+ * <pre>
+ *   P(nothing found | density) = ∏ (1 + exposure · e · s · density / k)^(−k) = alpha
+ * </pre>
+ *
+ * averaged over k where k is uncertain and over efficiency e and sensitivity s where those were
+ * measured. There is no weight on the density and no largest density.
+ *
+ * <p><b>Assumes</b> samples drawn independently and at random. Stages that the method does not see
+ * (eggs in tissue) are not bounded at all.
+ *
+ * <p><b>Source.</b> Direct consequence of the negative binomial's zero class (Bliss and Fisher
+ * 1953); for Poisson counts the rule of three of Hanley and Lippman-Hand (1983), <i>JAMA</i>
+ * 249:1743-1745 (from memory). Reference values: {@code reference/zero-bound/*.csv}.
+ */
+public final class ZeroBound {
+
+    private static final double FARTHEST = 700; // on the scale of ln density: all a double can hold
+
+    private final double[] exposure;
+    private final double[] samples;
+    private final KNodes nodes;
+    private final Detection detection;
+    private final List<BetaNodes> uncertain;
+
+    private ZeroBound(CountData data, KNodes nodes, Detection detection) {
+        int groups = data.exposures();
+        exposure = new double[groups];
+        samples = new double[groups];
+        for (int g = 0; g < groups; g++) {
+            exposure[g] = data.exposure(g);
+            samples[g] = data.samplesAt(g);
+        }
+        this.nodes = nodes;
+        this.detection = detection;
+        uncertain = detection.uncertainShares(1);
+    }
+
+    /**
+     * A bound with k known.
+     *
+     * @param data samples without a find
+     * @param k dispersion, above 0; may be infinite
+     * @param detection share counted
+     * @return the bound
+     * @throws InvalidInput if something was found or k is out of range
+     */
+    public static ZeroBound givenK(CountData data, double k, Detection detection) {
+        if (!(k > 0)) {
+            throw new InvalidInput("k is %s; it must be above 0, or Inf for Poisson.".formatted(k));
+        }
+        return new ZeroBound(withoutFind(data), KNodes.given(k), detection);
+    }
+
+    /**
+     * A bound with k uncertain.
+     *
+     * @param data samples without a find
+     * @param prior what is known of k
+     * @param detection share counted
+     * @return the bound
+     * @throws InvalidInput if something was found
+     */
+    public static ZeroBound withPrior(CountData data, KPrior prior, Detection detection) {
+        return new ZeroBound(withoutFind(data), KNodes.ofPrior(prior), detection);
+    }
+
+    private static CountData withoutFind(CountData data) {
+        if (data.individuals() == 0) {
+            return data;
+        }
+        throw new InvalidInput(
+                "individuals is %.0f; a bound on a zero count needs samples without a find."
+                        .formatted(data.individuals()));
+    }
+
+    /**
+     * The upper bound.
+     *
+     * @param confidenceLevel chance that a higher density would have been found, in (0, 1)
+     * @return density per sampling unit, on the corrected scale
+     */
+    public double upper(double confidenceLevel) {
+        Require.between("confidenceLevel", confidenceLevel, 0, 1);
+        double logAlpha = Math.log1p(-confidenceLevel);
+        double start = -Math.log(exposure[0] * samples[0]) - 20;
+        DoubleUnaryOperator overAlpha = t -> Math.log(nothingFound(t)) - logAlpha;
+        double root = Roots.walkingFrom(overAlpha, start, 4, FARTHEST).orElse(FARTHEST);
+        return Math.exp(root);
+    }
+
+    /**
+     * The chance of finding nothing at a density, which is also what is left to say for the density
+     * being above it.
+     *
+     * @param density density per sampling unit, 0 or more
+     * @return in [0, 1], falling from 1 as the density rises
+     */
+    public double probabilityAbove(double density) {
+        Require.notNegative("density", density);
+        return density == 0 ? 1 : nothingFound(Math.log(density));
+    }
+
+    private double nothingFound(double logDensity) {
+        return averaged(0, logDensity + detection.logOfKnown());
+    }
+
+    private double averaged(int share, double logCounted) {
+        if (share == uncertain.size()) {
+            return nothingCounted(Math.exp(logCounted));
+        }
+        return uncertain.get(share).average(v -> averaged(share + 1, logCounted + v));
+    }
+
+    private double nothingCounted(double density) {
+        double sum = 0;
+        for (int j = 0; j < nodes.size(); j++) {
+            sum += Math.exp(nodes.logWeight(j) - exponent(density, nodes.k(j)));
+        }
+        return Math.min(1, sum);
+    }
+
+    private double exponent(double density, double k) {
+        double sum = 0;
+        for (int g = 0; g < exposure.length; g++) {
+            double mean = exposure[g] * density;
+            sum += samples[g] * (Double.isInfinite(k) ? mean : k * Math.log1p(mean / k));
+        }
+        return sum;
+    }
+}
