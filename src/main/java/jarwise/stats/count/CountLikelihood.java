@@ -7,7 +7,8 @@ import jarwise.numeric.RisingFactorial;
  * log-likelihood with mean {@code exposure · density}, all constants included, and its slopes.
  *
  * <pre>
- *   Σ ln Γ(k + y) − ln Γ(k) − ln y! + y ln(m) − y ln(k) − (k + y) ln(1 + m / k),   m = exposure · density
+ *   Σ ln Γ(k + y) − ln Γ(k) − ln y! + y ln(m) − y ln(k) − (k + y) ln(1 + m / k)
+ *   where m = exposure · density
  * </pre>
  *
  * <p>Written so that nothing cancels as k grows: at infinite k it is the Poisson log-likelihood.

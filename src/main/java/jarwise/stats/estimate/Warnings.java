@@ -18,17 +18,11 @@ final class Warnings {
     private Warnings() {}
 
     static String hardlyLimited(Optional<Integer> more) {
-        String start = "These samples hardly limit the density from above. ";
-        return more.map(
-                        n ->
-                                start
-                                        + ("%d more like them would, and a k from this site's history"
-                                                        + " would help.")
-                                                .formatted(n))
-                .orElse(
-                        start
-                                + "Even %d more like them would not; a k from this site's history would help."
-                                        .formatted(MOST_SAMPLES));
+        String help = "a k from this site's history would help.";
+        return "These samples hardly limit the density from above. "
+                + more.map(n -> "%d more like them would, and ".formatted(n))
+                        .orElse("Even %d more like them would not; ".formatted(MOST_SAMPLES))
+                + help;
     }
 
     static String number(double value) {
