@@ -46,7 +46,7 @@ public sealed interface Deed {
     }
 
     /**
-     * A slip: an earlier count event is taken back. The slip stays on record.
+     * A slip: an earlier count or step is taken back. The slip stays on record.
      *
      * @param slip the event taken back
      * @param reason why
@@ -65,8 +65,13 @@ public sealed interface Deed {
         }
     }
 
-    /** A filter called done is open again. */
-    record Reopened(String reason) implements Deed {}
+    /**
+     * A filter called done is open again.
+     *
+     * @param done the event that called it done
+     * @param reason why
+     */
+    record Reopened(EventId done, String reason) implements Deed {}
 
     /**
      * One cell of the filter was read to its end, or could not be read.

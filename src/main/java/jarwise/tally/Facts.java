@@ -6,6 +6,9 @@ package jarwise.tally;
  */
 public final class Facts {
 
+    /** When the step really was, where it was typed in later. */
+    public static final String AT = "at";
+
     public static final String METHOD = "method";
     public static final String PURPOSE = "purpose";
     public static final String ROLE = "role";
@@ -23,7 +26,10 @@ public final class Facts {
     public static final String CONDITION = "condition";
     public static final String READER = "reader";
     public static final String CELLS_READ = "cells_read";
+
+    /** All readable cells; where presses came cell by cell, all cells of the layout. */
     public static final String CELLS_READABLE = "cells_readable";
+
     public static final String CELLS_OBSCURED = "cells_obscured";
     public static final String MINUTES = "minutes";
     public static final String KNOWN = "known";

@@ -1,0 +1,122 @@
+package jarwise.store;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import jarwise.base.InvalidInput;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * The database of one set of data: a file of our own, or a PostgreSQL server that many share. The
+ * file is set up to survive a power cut: write-ahead log, and each commit is flushed to the disk.
+ */
+public final class Database implements AutoCloseable {
+
+    private static final String FILE = "jarwise.db";
+
+    private final HikariDataSource pool;
+    private final Jdbi jdbi;
+    private final Dialect dialect;
+    private final Optional<Path> file;
+
+    private Database(HikariDataSource pool, Dialect dialect, Optional<Path> file) {
+        this.pool = pool;
+        this.jdbi = Jdbi.create(pool);
+        this.dialect = dialect;
+        this.file = file;
+    }
+
+    /**
+     * Opens a database and brings its tables up to date.
+     *
+     * @param address a folder or a {@code .db} file, made if it is not there; or the address of a
+     *     PostgreSQL database, {@code postgresql://…} or {@code jdbc:postgresql://…}
+     * @throws InvalidInput if it cannot be opened, with what to try
+     */
+    public static Database open(String address) {
+        Database database = connect(address);
+        try {
+            new Schema(database.pool, database.jdbi).bringUpToDate();
+            return database;
+        } catch (RuntimeException e) {
+            database.close();
+            throw cannotOpen(address, e);
+        }
+    }
+
+    private static Database connect(String address) {
+        try {
+            return address.contains("postgresql://") ? postgres(address) : sqlite(address);
+        } catch (IOException | RuntimeException e) {
+            throw cannotOpen(address, e);
+        }
+    }
+
+    private static InvalidInput cannotOpen(String address, Exception cause) {
+        if (cause instanceof InvalidInput known) {
+            return known;
+        }
+        Throwable root = cause;
+        while (root.getCause() != null) {
+            root = root.getCause();
+        }
+        InvalidInput fault =
+                new InvalidInput(
+                        ("The data at '%s' can't be opened: %s. Maybe the folder may not be"
+                                        + " written, the file is damaged (then restore a copy), or the"
+                                        + " database server is not running.")
+                                .formatted(withoutPassword(address), root.getMessage()));
+        fault.initCause(cause);
+        return fault;
+    }
+
+    private static String withoutPassword(String address) {
+        return address.replaceAll("(password=)[^&]*", "$1…").replaceAll(":[^:@/]+@", ":…@");
+    }
+
+    private static Database sqlite(String address) throws IOException {
+        Path place = Path.of(address).toAbsolutePath();
+        Path file = address.endsWith(".db") ? place : place.resolve(FILE);
+        Files.createDirectories(file.getParent());
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl("jdbc:sqlite:" + file);
+        config.addDataSourceProperty("journal_mode", "WAL");
+        config.addDataSourceProperty("synchronous", "FULL");
+        config.addDataSourceProperty("foreign_keys", "true");
+        config.addDataSourceProperty("busy_timeout", "5000");
+        config.addDataSourceProperty("transaction_mode", "IMMEDIATE");
+        config.setMaximumPoolSize(4);
+        config.setMinimumIdle(0);
+        return new Database(new HikariDataSource(config), Dialect.SQLITE, Optional.of(file));
+    }
+
+    private static Database postgres(String address) {
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl(address.startsWith("jdbc:") ? address : "jdbc:" + address);
+        config.setMaximumPoolSize(8);
+        config.setMinimumIdle(0);
+        config.setConnectionTimeout(5000);
+        return new Database(new HikariDataSource(config), Dialect.POSTGRESQL, Optional.empty());
+    }
+
+    /** {@return the file of the data, where they are a file of our own} */
+    public Optional<Path> file() {
+        return file;
+    }
+
+    Jdbi jdbi() {
+        return jdbi;
+    }
+
+    Dialect dialect() {
+        return dialect;
+    }
+
+    @Override
+    public void close() {
+        pool.close();
+    }
+}

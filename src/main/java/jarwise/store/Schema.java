@@ -1,0 +1,64 @@
+package jarwise.store;
+
+import jarwise.base.InvalidInput;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/**
+ * Brings the tables up to date. The migration library is loaded only when the version differs: it
+ * would cost a third of the time to the first page.
+ */
+final class Schema {
+
+    /** Version of the newest file in {@code sql/}; a test holds the two together. */
+    static final String NEWEST = "1";
+
+    private final DataSource source;
+    private final Jdbi jdbi;
+
+    Schema(DataSource source, Jdbi jdbi) {
+        this.source = source;
+        this.jdbi = jdbi;
+    }
+
+    void bringUpToDate() {
+        String version = version();
+        if (version.equals(NEWEST)) {
+            return;
+        }
+        if (!version.isEmpty() && Integer.parseInt(version) > Integer.parseInt(NEWEST)) {
+            throw new InvalidInput(
+                    ("These data were written by a newer Jarwise (tables %s, this program knows"
+                                    + " %s). Maybe an old copy of the program was started.")
+                            .formatted(version, NEWEST));
+        }
+        migrate();
+    }
+
+    private void migrate() {
+        Flyway.configure(Schema.class.getClassLoader())
+                .dataSource(source)
+                .locations("classpath:sql")
+                .table("schema_history")
+                .load()
+                .migrate();
+    }
+
+    /** The version of the tables; empty when there are none yet. */
+    private String version() {
+        try {
+            return jdbi.withHandle(
+                    handle ->
+                            handle.createQuery(
+                                            "select version from schema_history where success ="
+                                                    + " true order by installed_rank desc limit 1")
+                                    .mapTo(String.class)
+                                    .findOne()
+                                    .orElse(""));
+        } catch (JdbiException e) {
+            return "";
+        }
+    }
+}

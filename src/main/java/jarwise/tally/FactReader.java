@@ -1,0 +1,110 @@
+package jarwise.tally;
+
+import jarwise.base.InvalidInput;
+import jarwise.sample.CollectedSample;
+import jarwise.sample.CollectedSample.Place;
+import jarwise.sample.CollectedSample.Reading;
+import jarwise.sample.CollectedSample.Times;
+import jarwise.sample.CollectedSample.Wash;
+import jarwise.sample.Fill;
+import jarwise.sample.Fluid;
+import jarwise.sample.Purpose;
+import jarwise.sample.SampleCode;
+import jarwise.sample.SampleRole;
+import jarwise.sample.SampleState;
+import jarwise.sample.SamplingMethod;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * Reads the facts that steps noted, which are text, into a sample.
+ *
+ * @param code the sample
+ * @param facts by the names in {@link Facts}
+ * @param attributes columns of a sheet that Jarwise has no word for
+ */
+record FactReader(SampleCode code, Map<String, String> facts, Map<String, String> attributes) {
+
+    CollectedSample sample(Times times, Tally tally, SampleState state) {
+        return new CollectedSample(
+                code,
+                word(SamplingMethod.class, Facts.METHOD).orElse(SamplingMethod.WASH),
+                word(Purpose.class, Facts.PURPOSE).orElse(Purpose.RANDOM),
+                word(SampleRole.class, Facts.ROLE).orElse(SampleRole.CROP),
+                text(Facts.COLLECTED_ON).map(LocalDate::parse),
+                new Place(
+                        text(Facts.HOUSE),
+                        text(Facts.BENCH),
+                        text(Facts.CROP_LOT),
+                        text(Facts.CROP),
+                        text(Facts.VARIETY)),
+                number(Facts.SAMPLING_UNITS).orElse(1),
+                new Wash(
+                        word(Fluid.class, Facts.FLUID),
+                        word(Fill.class, Facts.FILL),
+                        whole(Facts.SHAKE_SECONDS),
+                        whole(Facts.RINSES),
+                        text(Facts.CONDITION)),
+                times,
+                reading(tally),
+                whole(Facts.KNOWN),
+                text(Facts.RECOUNT_OF).map(SampleCode::new),
+                state,
+                attributes);
+    }
+
+    /** {@return whether readable cells were left unread} */
+    static boolean partlyRead(Map<String, String> facts, Tally tally) {
+        Reading reading = new FactReader(new SampleCode("-"), facts, Map.of()).reading(tally);
+        return reading.cellsRead() < reading.cellsReadable();
+    }
+
+    private Reading reading(Tally tally) {
+        boolean byCells = tally.cellsRead() + tally.cellsObscured() > 0;
+        int obscured = byCells ? tally.cellsObscured() : whole(Facts.CELLS_OBSCURED).orElse(0);
+        double readable = number(Facts.CELLS_READABLE).orElse(1);
+        if (byCells) {
+            // Facts name all cells of the layout; obscured ones leave the denominator.
+            readable =
+                    Math.max(number(Facts.CELLS_READABLE).orElse(0) - obscured, tally.cellsRead());
+        }
+        double read = byCells ? tally.cellsRead() : number(Facts.CELLS_READ).orElse(readable);
+        return new Reading(text(Facts.READER), read, readable, obscured, number(Facts.MINUTES));
+    }
+
+    private Optional<String> text(String name) {
+        return Optional.ofNullable(facts.get(name)).filter(value -> !value.isBlank());
+    }
+
+    private OptionalDouble number(String name) {
+        Optional<String> text = text(name);
+        return text.isPresent()
+                ? OptionalDouble.of(Double.parseDouble(text.get()))
+                : OptionalDouble.empty();
+    }
+
+    private OptionalInt whole(String name) {
+        Optional<String> text = text(name);
+        return text.isPresent()
+                ? OptionalInt.of(Integer.parseInt(text.get()))
+                : OptionalInt.empty();
+    }
+
+    private <E extends Enum<E>> Optional<E> word(Class<E> type, String name) {
+        return text(name)
+                .map(
+                        value -> {
+                            try {
+                                return Enum.valueOf(type, value.toUpperCase(Locale.ROOT));
+                            } catch (IllegalArgumentException e) {
+                                throw new InvalidInput(
+                                        "The %s of %s is '%s', which is no word for it."
+                                                .formatted(name, code, value));
+                            }
+                        });
+    }
+}
