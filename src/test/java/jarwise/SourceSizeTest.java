@@ -39,29 +39,28 @@ class SourceSizeTest {
     private static final int STYLESHEET_LINES = 200;
     private static final int LINE_WIDTH = 100;
 
-    private static final Path MAIN = Path.of("src/main/java");
-    private static final Path TESTS = Path.of("src/test/java");
-    private static final Path RESOURCES = Path.of("src/main/resources");
-
     @Test
-    void filesAreShort() throws IOException {
+    void filesAreShort() {
         List<String> offenders = new ArrayList<>();
-        offenders.addAll(longerThan(JAVA_FILE_LINES, files(MAIN, ".java")));
-        offenders.addAll(longerThan(JAVA_FILE_LINES, files(TESTS, ".java")));
-        offenders.addAll(longerThan(SCRIPT_LINES, files(RESOURCES, ".js")));
-        offenders.addAll(longerThan(STYLESHEET_LINES, files(RESOURCES, ".css")));
+        offenders.addAll(longerThan(JAVA_FILE_LINES, Sources.files(Sources.MAIN, ".java")));
+        offenders.addAll(longerThan(JAVA_FILE_LINES, Sources.files(Sources.TESTS, ".java")));
+        offenders.addAll(longerThan(SCRIPT_LINES, Sources.files(Sources.RESOURCES, ".js")));
+        offenders.addAll(longerThan(STYLESHEET_LINES, Sources.files(Sources.RESOURCES, ".css")));
 
         assertThat(offenders).isEmpty();
     }
 
     @Test
-    void linesOfTheProgramFitOnAPage() throws IOException {
+    void linesOfTheProgramFitOnAPage() {
         List<String> offenders = new ArrayList<>();
         for (Path file :
-                Stream.of(files(MAIN, ".java"), files(RESOURCES, ".js"), files(RESOURCES, ".css"))
+                Stream.of(
+                                Sources.files(Sources.MAIN, ".java"),
+                                Sources.files(Sources.RESOURCES, ".js"),
+                                Sources.files(Sources.RESOURCES, ".css"))
                         .flatMap(List::stream)
                         .toList()) {
-            List<String> lines = Files.readAllLines(file);
+            List<String> lines = Sources.lines(file);
             for (int i = 0; i < lines.size(); i++) {
                 if (lines.get(i).length() > LINE_WIDTH) {
                     offenders.add(file + ":" + (i + 1));
@@ -73,9 +72,9 @@ class SourceSizeTest {
     }
 
     @Test
-    void packagesHoldFewFiles() throws IOException {
+    void packagesHoldFewFiles() {
         Map<Path, Long> filesOfPackage =
-                files(MAIN, ".java").stream()
+                Sources.files(Sources.MAIN, ".java").stream()
                         .filter(file -> !file.endsWith("package-info.java"))
                         .collect(
                                 Collectors.groupingBy(
@@ -87,18 +86,22 @@ class SourceSizeTest {
 
     @Test
     void methodsAreShortAndTakeFewParameters() throws IOException {
-        List<Path> sources = new ArrayList<>(files(MAIN, ".java"));
-        sources.addAll(files(TESTS, ".java"));
+        List<Path> sources = new ArrayList<>(Sources.files(Sources.MAIN, ".java"));
+        sources.addAll(Sources.files(Sources.TESTS, ".java"));
 
         assertThat(oversizedMethods(sources)).isEmpty();
     }
 
     @Test
-    void everyPackageSaysWhatItIsForAndIsCheckedForNull() throws IOException {
+    void everyPackageSaysWhatItIsForAndIsCheckedForNull() {
         List<Path> offenders = new ArrayList<>();
-        for (Path folder : files(MAIN, ".java").stream().map(Path::getParent).distinct().toList()) {
+        for (Path folder :
+                Sources.files(Sources.MAIN, ".java").stream()
+                        .map(Path::getParent)
+                        .distinct()
+                        .toList()) {
             Path info = folder.resolve("package-info.java");
-            String text = Files.exists(info) ? Files.readString(info) : "";
+            String text = Files.exists(info) ? Sources.text(info) : "";
             if (!text.contains("/**") || !text.contains("@NullMarked")) {
                 offenders.add(info);
             }
@@ -107,10 +110,10 @@ class SourceSizeTest {
         assertThat(offenders).isEmpty();
     }
 
-    private static List<String> longerThan(int limit, List<Path> files) throws IOException {
+    private static List<String> longerThan(int limit, List<Path> files) {
         List<String> offenders = new ArrayList<>();
         for (Path file : files) {
-            int lines = Files.readAllLines(file).size();
+            int lines = Sources.lines(file).size();
             if (lines > limit) {
                 offenders.add(file + ": " + lines + " lines, at most " + limit);
             }
@@ -138,15 +141,6 @@ class SourceSizeTest {
             }
         }
         return offenders;
-    }
-
-    static List<Path> files(Path folder, String ending) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> all = Files.walk(folder)) {
-            return all.filter(file -> file.toString().endsWith(ending)).sorted().toList();
-        }
     }
 
     /** Measures every method of one file. */

@@ -38,7 +38,7 @@ class FaultySheetTest {
                 arguments("count\tunits\n3\t2,5\n", 2, "units", "2,5", UNITS_NOT_POSITIVE));
     }
 
-    static Stream<Arguments> badShapes() {
+    static Stream<Arguments> badCells() {
         return Stream.of(
                 arguments(
                         "count,cells_read,cells_total\n3,41,40\n",
@@ -63,7 +63,11 @@ class FaultySheetTest {
                         1,
                         "cells_total",
                         "cells_total",
-                        CELLS_HALF_GIVEN),
+                        CELLS_HALF_GIVEN));
+    }
+
+    static Stream<Arguments> badShapes() {
+        return Stream.of(
                 arguments("count,bench\n3\n", 2, "bench", "", CELLS_MISSING),
                 arguments("count,bench\n3,a,b\n", 2, "C", "b", CELLS_EXTRA),
                 arguments("count,bench\n3,\"a\n4,b\n", 2, "", "", QUOTE_UNCLOSED),
@@ -81,7 +85,7 @@ class FaultySheetTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource({"badNumbers", "badShapes"})
+    @MethodSource({"badNumbers", "badCells", "badShapes"})
     void namesRowColumnAndValue(String text, int row, String column, String value, FaultKind kind) {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
 
