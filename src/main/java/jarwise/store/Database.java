@@ -65,9 +65,9 @@ public final class Database implements AutoCloseable {
         }
         InvalidInput fault =
                 new InvalidInput(
-                        ("The data at '%s' can't be opened: %s. Maybe the folder may not be"
-                                        + " written, the file is damaged (then restore a copy), or the"
-                                        + " database server is not running.")
+                        ("The data at '%s' can't be opened: %s. Maybe the folder may not"
+                                        + " be written, the file is damaged (then restore a copy),"
+                                        + " or the database server is not running.")
                                 .formatted(withoutPassword(address), root.getMessage()));
         fault.initCause(cause);
         return fault;
