@@ -168,8 +168,8 @@ public final class EventStore {
                 (device, range) ->
                         handle.createQuery(
                                         "select device, sequence, nursery, sample, deed from event"
-                                                + " where device = :device and sequence between :low"
-                                                + " and :high")
+                                            + " where device = :device and sequence between :low"
+                                            + " and :high")
                                 .bind("device", device)
                                 .bind("low", range[0])
                                 .bind("high", range[1])

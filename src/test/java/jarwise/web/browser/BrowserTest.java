@@ -107,7 +107,8 @@ public abstract class BrowserTest {
                 .isEmpty();
         Object overflow =
                 page.evaluate(
-                        "document.documentElement.scrollWidth - document.documentElement.clientWidth");
+                        "document.documentElement.scrollWidth -"
+                                + " document.documentElement.clientWidth");
         assertThat(((Number) overflow).intValue())
                 .as("sideways overflow of " + page.url())
                 .isLessThanOrEqualTo(0);
