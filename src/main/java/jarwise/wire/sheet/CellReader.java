@@ -128,8 +128,8 @@ record CellReader(boolean decimalComma) {
         String year = other.group(3);
         return Read.fault(
                 FaultKind.DATE_AMBIGUOUS,
-                "%s-%02d-%02d".formatted(year, second, first),
-                "%s-%02d-%02d".formatted(year, first, second));
+                LocalDate.of(Integer.parseInt(year), second, first).toString(),
+                LocalDate.of(Integer.parseInt(year), first, second).toString());
     }
 
     private static Read<LocalDate> day(String year, String month, String day) {

@@ -38,6 +38,10 @@ final class SampleRows {
             // A jar whose adults were not read has no total: taking it as zero would be a guess.
             if (sample.stream().allMatch(row -> row.count().isCounted())) {
                 long sum = sample.stream().mapToLong(row -> row.count().individuals()).sum();
+                if (sum > CellReader.LARGEST_COUNT) {
+                    String text = String.valueOf(sum);
+                    faults.add(Fault.in(first.row(), "count", text, FaultKind.COUNT_TOO_LARGE));
+                }
                 added.add(first.withCount(CountCell.counted(sum)));
             } else {
                 leftOut += sample.stream().anyMatch(row -> row.count().isCounted()) ? 1 : 0;

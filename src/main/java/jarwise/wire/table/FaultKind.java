@@ -10,6 +10,7 @@ public enum FaultKind {
     FILE_EMPTY,
     FILE_TOO_LARGE,
     FILE_NOT_FOUND,
+    FILE_UNREADABLE,
     FILE_NOT_A_SHEET,
     FILE_NOT_UTF8,
     FILE_UTF16,

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -67,7 +68,7 @@ final class TableBuilder {
                             "",
                             String.valueOf(names.size()),
                             FaultKind.TOO_MANY_COLUMNS,
-                            "%,d".formatted(TableLimits.COLUMNS)));
+                            String.format(Locale.ENGLISH, "%,d", TableLimits.COLUMNS)));
         }
         headerRow = row;
         header = names;
@@ -120,7 +121,7 @@ final class TableBuilder {
                             "",
                             "",
                             FaultKind.TOO_MANY_ROWS,
-                            "%,d".formatted(TableLimits.ROWS)));
+                            String.format(Locale.ENGLISH, "%,d", TableLimits.ROWS)));
         }
         if ((rows.size() + 1L) * header.size() > TableLimits.CELLS) {
             throw Faults.refusal(
@@ -129,7 +130,7 @@ final class TableBuilder {
                             "",
                             "",
                             FaultKind.TOO_MANY_CELLS,
-                            "%,d".formatted(TableLimits.CELLS)));
+                            String.format(Locale.ENGLISH, "%,d", TableLimits.CELLS)));
         }
     }
 

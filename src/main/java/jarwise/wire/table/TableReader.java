@@ -2,7 +2,6 @@ package jarwise.wire.table;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -34,7 +33,7 @@ public final class TableReader {
             }
             return read(in, worksheet);
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw Faults.refusal(Fault.ofFile(FaultKind.FILE_UNREADABLE, file.toString()));
         }
     }
 

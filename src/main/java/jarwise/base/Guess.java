@@ -1,19 +1,20 @@
-package jarwise.wire.sheet;
+package jarwise.base;
 
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Locale;
 
-/** Guesses which of some names was meant, for the "Maybe …" of a fault. */
-final class Guess {
+/** Guesses which of some names was meant, for the "Maybe …" of a refusal. */
+public final class Guess {
 
     private Guess() {}
 
     /** {@return the name closest to a mistyped one; the names themselves if none is close} */
-    static String among(Collection<String> names, String typed) {
+    public static String among(Collection<String> names, String typed) {
         String lower = typed.toLowerCase(Locale.ROOT);
+        int near = Math.min(2, lower.length() / 2);
         return names.stream()
-                .filter(name -> distance(name.toLowerCase(Locale.ROOT), lower) <= 2)
+                .filter(name -> distance(name.toLowerCase(Locale.ROOT), lower) <= near)
                 .min(Comparator.comparingInt(n -> distance(n.toLowerCase(Locale.ROOT), lower)))
                 .orElseGet(() -> String.join(", ", names.stream().limit(20).toList()));
     }

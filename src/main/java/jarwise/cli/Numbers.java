@@ -1,0 +1,94 @@
+package jarwise.cli;
+
+import jarwise.stats.estimate.DetectionShare;
+import java.util.OptionalDouble;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Numbers of options, each checked when it is read and told with what is allowed. */
+final class Numbers {
+
+    private Numbers() {}
+
+    private static OptionalDouble number(String text) {
+        try {
+            return OptionalDouble.of(Double.parseDouble(text));
+        } catch (NumberFormatException e) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    /** A number above 0. */
+    static final class Positive implements ITypeConverter<Double> {
+
+        @Override
+        public Double convert(String text) {
+            double value = number(text).orElse(Double.NaN);
+            if (value > 0 && value < Double.POSITIVE_INFINITY) {
+                return value;
+            }
+            throw new TypeConversionException(
+                    "it is \"%s\"; a number above 0 is allowed. Maybe 0.5".formatted(text));
+        }
+    }
+
+    /** Dispersion: a number above 0, or Inf for Poisson. */
+    static final class Dispersion implements ITypeConverter<Double> {
+
+        @Override
+        public Double convert(String text) {
+            if (text.equalsIgnoreCase("Inf") || text.equalsIgnoreCase("Infinity")) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double value = number(text).orElse(Double.NaN);
+            if (value > 0 && value < Double.POSITIVE_INFINITY) {
+                return value;
+            }
+            throw new TypeConversionException(
+                    ("it is \"%s\"; a number above 0, or Inf, is allowed. Maybe leave it out: then"
+                                    + " k is estimated")
+                            .formatted(text));
+        }
+    }
+
+    /** Level of an interval, between 0 and 1. */
+    static final class Level implements ITypeConverter<Double> {
+
+        @Override
+        public Double convert(String text) {
+            double value = number(text).orElse(Double.NaN);
+            if (value > 0 && value < 1) {
+                return value;
+            }
+            String guess = value > 1 && value < 100 ? String.valueOf(value / 100) : "0.95";
+            throw new TypeConversionException(
+                    "it is \"%s\"; a number above 0 and below 1 is allowed. Maybe %s"
+                            .formatted(text, guess));
+        }
+    }
+
+    /** A share taken as known, or found out of known. */
+    static final class Share implements ITypeConverter<DetectionShare> {
+
+        @Override
+        public DetectionShare convert(String text) {
+            int slash = text.indexOf('/');
+            if (slash < 0) {
+                double value = number(text).orElse(Double.NaN);
+                if (value > 0 && value <= 1) {
+                    return DetectionShare.known(value);
+                }
+            } else if (text.matches("[0-9]{1,9}/[0-9]{1,9}")) {
+                long found = Long.parseLong(text.substring(0, slash));
+                long known = Long.parseLong(text.substring(slash + 1));
+                if (known > 0 && found <= known) {
+                    return DetectionShare.measured(found, known);
+                }
+            }
+            throw new TypeConversionException(
+                    ("it is \"%s\"; a number above 0 and at most 1, or FOUND/KNOWN with whole"
+                                    + " numbers, is allowed. Maybe 0.6, or 18/24")
+                            .formatted(text));
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package jarwise.wire.json;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One object of an answer, its fields in the order in which they are put. Numbers keep all their
+ * digits; what does not exist is written as null.
+ */
+public final class JsonObject {
+
+    private static final ObjectMapper WRITER =
+            new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+    private final ObjectNode node = JsonNodeFactory.instance.objectNode();
+
+    /** Puts a text. */
+    public JsonObject put(String field, String text) {
+        node.put(field, text);
+        return this;
+    }
+
+    /** Puts a whole number. */
+    public JsonObject put(String field, long number) {
+        node.put(field, number);
+        return this;
+    }
+
+    /** Puts yes or no. */
+    public JsonObject put(String field, boolean truth) {
+        node.put(field, truth);
+        return this;
+    }
+
+    /**
+     * Puts a number.
+     *
+     * @throws IllegalStateException if it is infinite or NaN, which JSON cannot say
+     */
+    public JsonObject put(String field, double number) {
+        if (!Double.isFinite(number)) {
+            throw new IllegalStateException(field + " is " + number);
+        }
+        node.put(field, number);
+        return this;
+    }
+
+    /** Puts a number, or null if there is none. */
+    public JsonObject put(String field, OptionalDouble number) {
+        if (number.isPresent()) {
+            return put(field, number.getAsDouble());
+        }
+        node.putNull(field);
+        return this;
+    }
+
+    /** Puts a text, or null if there is none. */
+    public JsonObject putText(String field, Optional<String> text) {
+        if (text.isPresent()) {
+            return put(field, text.get());
+        }
+        node.putNull(field);
+        return this;
+    }
+
+    /** Puts an object inside this one. */
+    public JsonObject put(String field, JsonObject object) {
+        node.set(field, object.node);
+        return this;
+    }
+
+    /** Puts texts by name, in the order of the map. */
+    public JsonObject put(String field, Map<String, String> texts) {
+        ObjectNode inner = node.putObject(field);
+        texts.forEach(inner::put);
+        return this;
+    }
+
+    /** Puts a list of objects. */
+    public JsonObject putObjects(String field, List<JsonObject> objects) {
+        ArrayNode array = node.putArray(field);
+        objects.forEach(object -> array.add(object.node));
+        return this;
+    }
+
+    /** Puts a list of texts. */
+    public JsonObject putTexts(String field, List<String> texts) {
+        ArrayNode array = node.putArray(field);
+        texts.forEach(array::add);
+        return this;
+    }
+
+    /** {@return the object as text, with line feeds on every system} */
+    public String text() {
+        try {
+            return WRITER.writeValueAsString(node).replace("\r\n", "\n");
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

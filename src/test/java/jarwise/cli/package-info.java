@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.cli;
+
+import org.jspecify.annotations.NullMarked;
