@@ -6,7 +6,7 @@ package jarwise.tally;
  */
 public final class Facts {
 
-    /** When the step really was, where it was typed in later. */
+    /** When the step really was, where it was typed in later; blank where nobody noted it. */
     public static final String AT = "at";
 
     public static final String METHOD = "method";

@@ -93,13 +93,19 @@ public record SampleFold(
     }
 
     private static Optional<Instant> at(Map<Step, SampleEvent> steps, Step step) {
-        return Optional.ofNullable(steps.get(step)).map(SampleFold::stepTime);
+        return Optional.ofNullable(steps.get(step)).flatMap(SampleFold::stepTime);
     }
 
-    /** A step typed in later says when it really was; else the device's clock did. */
-    private static Instant stepTime(SampleEvent event) {
+    /**
+     * A step typed in later says when it really was, or that nobody noted it; else the device's
+     * clock did. The clock of an import says nothing about the jar.
+     */
+    private static Optional<Instant> stepTime(SampleEvent event) {
         String said = facts(event).get(Facts.AT);
-        return said == null ? event.at() : Instant.parse(said);
+        if (said == null) {
+            return Optional.of(event.at()).filter(at -> event.batch().isEmpty());
+        }
+        return said.isBlank() ? Optional.empty() : Optional.of(Instant.parse(said));
     }
 
     private static SampleState stateOf(

@@ -2,6 +2,7 @@ package jarwise.usecase.intake;
 
 import jarwise.sample.SampleCode;
 import jarwise.sample.Step;
+import jarwise.tally.StageKey;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -31,20 +32,5 @@ public record SheetSample(
      * @param individuals 0 or more
      * @param row where it stands
      */
-    public record SheetCount(CountKey key, long individuals, int row) {}
-
-    /**
-     * What was counted.
-     *
-     * @param pest pest code
-     * @param lifeStage stage code
-     */
-    public record CountKey(String pest, String lifeStage) implements Comparable<CountKey> {
-
-        @Override
-        public int compareTo(CountKey other) {
-            int byPest = pest.compareTo(other.pest);
-            return byPest != 0 ? byPest : lifeStage.compareTo(other.lifeStage);
-        }
-    }
+    public record SheetCount(StageKey key, long individuals, int row) {}
 }

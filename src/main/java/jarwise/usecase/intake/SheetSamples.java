@@ -5,7 +5,8 @@ import jarwise.pest.LifeStage;
 import jarwise.pest.Pest;
 import jarwise.sample.SampleCode;
 import jarwise.sample.Step;
-import jarwise.usecase.intake.SheetSample.CountKey;
+import jarwise.tally.Facts;
+import jarwise.tally.StageKey;
 import jarwise.usecase.intake.SheetSample.SheetCount;
 import jarwise.wire.sheet.CountCell;
 import jarwise.wire.sheet.CountRow;
@@ -21,12 +22,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Puts the rows of a sheet together to samples; every fault is named, and any refuses it whole. */
 final class SheetSamples {
 
     /** More would be a wrong column, not a nursery. */
     private static final int MOST_SAMPLES = 1_000_000;
+
+    private static final String OBSCURED = Facts.OTHER + "obscured";
 
     private final CountSheet sheet;
     private final PestWords words;
@@ -120,10 +124,25 @@ final class SheetSamples {
             }
         }
         rows.stream()
-                .filter(row -> row.count().state() != CountCell.State.NOT_READ)
+                .filter(row -> row.count().isCounted())
                 .findFirst()
                 .ifPresent(read -> facts.put(Step.READ, RowFacts.reading(read)));
+        noteObscured(facts, rows);
         return facts;
+    }
+
+    /** A stage that could not be read is neither a zero nor a stage nobody looked for. */
+    private void noteObscured(Map<Step, Map<String, String>> facts, List<CountRow> rows) {
+        String obscured =
+                rows.stream()
+                        .filter(row -> row.count().state() == CountCell.State.OBSCURED)
+                        .flatMap(row -> key(row).stream())
+                        .map(key -> key.pest() + " " + key.lifeStage())
+                        .collect(Collectors.joining(", "));
+        if (!obscured.isEmpty()) {
+            facts.computeIfAbsent(Step.REGISTERED, step -> new TreeMap<>())
+                    .put(OBSCURED, obscured);
+        }
     }
 
     private void agree(
@@ -164,10 +183,10 @@ final class SheetSamples {
     }
 
     private List<SheetCount> counts(List<CountRow> rows) {
-        Map<CountKey, CountRow> seen = new LinkedHashMap<>();
+        Map<StageKey, CountRow> seen = new LinkedHashMap<>();
         List<SheetCount> counts = new ArrayList<>();
         for (CountRow row : rows) {
-            Optional<CountKey> key = key(row);
+            Optional<StageKey> key = key(row);
             if (key.isEmpty()) {
                 continue;
             }
@@ -188,7 +207,7 @@ final class SheetSamples {
         return counts;
     }
 
-    private Optional<CountKey> key(CountRow row) {
+    private Optional<StageKey> key(CountRow row) {
         String pestWord = row.text(KnownColumn.PEST);
         String named = pestWord.isEmpty() ? words.choices().unnamed().pest().orElse("") : pestWord;
         Optional<Pest> pest = words.pest(named);
@@ -208,7 +227,7 @@ final class SheetSamples {
                     pest.get().code(),
                     PestWords.stagesOf(pest.get()));
         }
-        return stage.map(found -> new CountKey(pest.get().code(), found.code()));
+        return stage.map(found -> new StageKey(pest.get().code(), found.code()));
     }
 
     private Optional<LifeStage> stage(Pest pest, String word) {
