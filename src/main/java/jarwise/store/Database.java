@@ -7,7 +7,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The database of one set of data: a file of our own, or a PostgreSQL server that many share. The
@@ -21,6 +26,7 @@ public final class Database implements AutoCloseable {
     private final Jdbi jdbi;
     private final Dialect dialect;
     private final Optional<Path> file;
+    private final ThreadLocal<@Nullable Handle> running = new ThreadLocal<>();
 
     private Database(HikariDataSource pool, Dialect dialect, Optional<Path> file) {
         this.pool = pool;
@@ -105,6 +111,49 @@ public final class Database implements AutoCloseable {
     /** {@return the file of the data, where they are a file of our own} */
     public Optional<Path> file() {
         return file;
+    }
+
+    /**
+     * Does several things to the data, all or nothing: what stores do inside belongs together.
+     *
+     * @param work what to do; a fault in it takes back everything
+     */
+    public <T> T inOneTransaction(Supplier<T> work) {
+        return write(handle -> work.get());
+    }
+
+    /** Reads, inside the running transaction of this thread where there is one. */
+    <T> T read(Function<Handle, T> work) {
+        Handle joined = running.get();
+        if (joined != null) {
+            return work.apply(joined);
+        }
+        try {
+            return jdbi.withHandle(work::apply);
+        } catch (JdbiException e) {
+            throw e;
+        }
+    }
+
+    /** Writes in one transaction, the running one of this thread where there is one. */
+    <T> T write(Function<Handle, T> work) {
+        Handle joined = running.get();
+        if (joined != null) {
+            return work.apply(joined);
+        }
+        try {
+            return jdbi.inTransaction(
+                    handle -> {
+                        running.set(handle);
+                        try {
+                            return work.apply(handle);
+                        } finally {
+                            running.remove();
+                        }
+                    });
+        } catch (JdbiException e) {
+            throw e;
+        }
     }
 
     Jdbi jdbi() {

@@ -6,6 +6,7 @@ import jarwise.tally.EventId;
 import jarwise.tally.SampleEvent;
 import jarwise.wire.DeedJson;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,9 @@ public final class EventStore {
 
     private static final String COLUMNS = "device, sequence, sample, at, person, batch, deed";
 
+    /** Well below the number of parameters that either database takes in one statement. */
+    private static final int CODES_AT_ONCE = 500;
+
     private final Database database;
 
     public EventStore(Database database) {
@@ -38,7 +42,7 @@ public final class EventStore {
      * @throws InvalidInput if an identity is already there with another content
      */
     public int append(String nursery, List<SampleEvent> events) {
-        return database.jdbi().inTransaction(handle -> append(handle, nursery, events));
+        return database.write(handle -> append(handle, nursery, events));
     }
 
     /** The same inside a transaction of this package. */
@@ -58,7 +62,7 @@ public final class EventStore {
 
     /** {@return the events of one sample, in the order in which they came in} */
     public List<SampleEvent> ofSample(String nursery, SampleCode sample) {
-        return database.jdbi().withHandle(handle -> ofSample(handle, nursery, sample));
+        return database.read(handle -> ofSample(handle, nursery, sample));
     }
 
     static List<SampleEvent> ofSample(Handle handle, String nursery, SampleCode sample) {
@@ -73,49 +77,84 @@ public final class EventStore {
                 .list();
     }
 
+    /** {@return the events of some samples, by sample; a sample without events is missing} */
+    public Map<SampleCode, List<SampleEvent>> ofSamples(
+            String nursery, Collection<SampleCode> samples) {
+        Map<SampleCode, List<SampleEvent>> events = new HashMap<>();
+        List<String> codes = samples.stream().map(SampleCode::text).distinct().toList();
+        for (int from = 0; from < codes.size(); from += CODES_AT_ONCE) {
+            List<String> some = codes.subList(from, Math.min(codes.size(), from + CODES_AT_ONCE));
+            database.read(handle -> ofSamples(handle, nursery, some))
+                    .forEach(
+                            event ->
+                                    events.computeIfAbsent(
+                                                    event.sample(), code -> new ArrayList<>())
+                                            .add(event));
+        }
+        return events;
+    }
+
+    private static List<SampleEvent> ofSamples(Handle handle, String nursery, List<String> codes) {
+        return handle.createQuery(
+                        "select "
+                                + COLUMNS
+                                + " from event where nursery = :nursery and sample in (<codes>)"
+                                + " order by position")
+                .bind("nursery", nursery)
+                .bindList("codes", codes)
+                .map((row, context) -> EventRow.read(row))
+                .list();
+    }
+
+    /**
+     * Makes other appends wait until the running transaction ends, so that what was read before an
+     * append still holds at it.
+     */
+    public void holdOthersBack() {
+        database.write(
+                handle -> handle.createQuery(database.dialect().appendLock()).mapToMap().list());
+    }
+
     /** {@return the events that came with one import, in order} */
     public List<SampleEvent> ofBatch(String nursery, String batch) {
-        return database.jdbi()
-                .withHandle(
-                        handle ->
-                                handle.createQuery(
-                                                "select "
-                                                        + COLUMNS
-                                                        + " from event where nursery = :nursery"
-                                                        + " and batch = :batch order by position")
-                                        .bind("nursery", nursery)
-                                        .bind("batch", batch)
-                                        .map((row, context) -> EventRow.read(row))
-                                        .list());
+        return database.read(
+                handle ->
+                        handle.createQuery(
+                                        "select "
+                                                + COLUMNS
+                                                + " from event where nursery = :nursery"
+                                                + " and batch = :batch order by position")
+                                .bind("nursery", nursery)
+                                .bind("batch", batch)
+                                .map((row, context) -> EventRow.read(row))
+                                .list());
     }
 
     /** {@return events after a position, at most {@code most}, in order} */
     public List<SampleEvent> after(long position, int most) {
-        return database.jdbi()
-                .withHandle(
-                        handle ->
-                                handle.createQuery(
-                                                "select "
-                                                        + COLUMNS
-                                                        + " from event where position > :position"
-                                                        + " order by position limit :most")
-                                        .bind("position", position)
-                                        .bind("most", most)
-                                        .map((row, context) -> EventRow.read(row))
-                                        .list());
+        return database.read(
+                handle ->
+                        handle.createQuery(
+                                        "select "
+                                                + COLUMNS
+                                                + " from event where position > :position"
+                                                + " order by position limit :most")
+                                .bind("position", position)
+                                .bind("most", most)
+                                .map((row, context) -> EventRow.read(row))
+                                .list());
     }
 
     /** {@return the highest sequence of a device; 0 when it has sent nothing yet} */
     public long lastSequence(String device) {
-        return database.jdbi()
-                .withHandle(
-                        handle ->
-                                handle.createQuery(
-                                                "select coalesce(max(sequence), 0) from event"
-                                                        + " where device = :device")
-                                        .bind("device", device)
-                                        .mapTo(Long.class)
-                                        .one());
+        return database.read(
+                handle ->
+                        handle.createQuery(
+                                        "select coalesce(max(sequence), 0) from event"
+                                                + " where device = :device")
+                                .bind("device", device)
+                                .mapTo(Long.class)
+                                .one());
     }
 
     private static List<SampleEvent> withoutKnown(
@@ -205,12 +244,8 @@ public final class EventStore {
 
     /** {@return how many events there are} */
     public long count() {
-        return database.jdbi()
-                .withHandle(
-                        handle ->
-                                handle.createQuery("select count(*) from event")
-                                        .mapTo(Long.class)
-                                        .one());
+        return database.read(
+                handle -> handle.createQuery("select count(*) from event").mapTo(Long.class).one());
     }
 
     /**
@@ -219,16 +254,16 @@ public final class EventStore {
      * @return the position of the first event that does not fit; empty when all do
      */
     public OptionalLong firstBrokenLink() {
-        return database.jdbi().withHandle(EventChain::firstBrokenLink);
+        return database.read(EventChain::firstBrokenLink);
     }
 
     /** {@return samples whose read model differs from the fold of their events} */
     public List<String> staleSamples(String nursery) {
-        return database.jdbi().withHandle(handle -> new ReadModel(handle, nursery).stale());
+        return database.read(handle -> new ReadModel(handle, nursery).stale());
     }
 
     /** {@return what is known of a sample from its events; empty where it has none} */
     public Optional<jarwise.tally.SampleFold> fold(String nursery, SampleCode sample) {
-        return database.jdbi().withHandle(handle -> new ReadModel(handle, nursery).fold(sample));
+        return database.read(handle -> new ReadModel(handle, nursery).fold(sample));
     }
 }

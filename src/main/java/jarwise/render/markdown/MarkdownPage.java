@@ -2,7 +2,6 @@ package jarwise.render.markdown;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -57,7 +56,8 @@ public record MarkdownPage(String title, String html, List<Entry> headings) {
                         .sanitizeUrls(true)
                         .attributeProviderFactory(
                                 context ->
-                                        (node, tag, attributes) -> decorate(contents, node, attributes))
+                                        (node, tag, attributes) ->
+                                                decorate(contents, node, attributes))
                         .build();
         return new MarkdownPage(contents.title, renderer.render(document), contents.headings);
     }
@@ -76,7 +76,7 @@ public record MarkdownPage(String title, String html, List<Entry> headings) {
     private static final class Contents extends AbstractVisitor {
 
         private final List<Entry> headings = new ArrayList<>();
-        private final Map<Node, String> ids = new IdentityHashMap<>();
+        private final Map<Node, String> ids = new HashMap<>();
         private final Map<String, Integer> used = new HashMap<>();
         private Optional<Heading> first = Optional.empty();
         private String title = "";

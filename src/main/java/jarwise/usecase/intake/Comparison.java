@@ -36,8 +36,7 @@ final class Comparison {
 
     private Comparison(SheetSample told, Collection<SampleEvent> events, Set<String> takenBack) {
         this.told = told;
-        this.events =
-                events.stream().sorted(Comparator.comparing(SampleEvent::at)).toList();
+        this.events = events.stream().sorted(Comparator.comparing(SampleEvent::at)).toList();
         this.takenBack = takenBack;
         for (SampleEvent event : events) {
             if (event.deed() instanceof Deed.Voided voided) {
@@ -128,7 +127,8 @@ final class Comparison {
         return event.deed() instanceof Deed.StepTaken step ? step.facts() : Map.of();
     }
 
-    private static List<ChangedFact> changed(Map<String, String> before, Map<String, String> after) {
+    private static List<ChangedFact> changed(
+            Map<String, String> before, Map<String, String> after) {
         Set<String> names = new TreeSet<>(before.keySet());
         names.addAll(after.keySet());
         names.remove(Facts.AT);
@@ -205,8 +205,7 @@ final class Comparison {
                                 of(
                                         sample,
                                         Objects.requireNonNullElse(
-                                                events.get(sample.code()),
-                                                List.<SampleEvent>of()),
+                                                events.get(sample.code()), List.<SampleEvent>of()),
                                         takenBack))
                 .toList();
     }

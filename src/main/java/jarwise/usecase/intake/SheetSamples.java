@@ -140,8 +140,7 @@ final class SheetSamples {
                         .map(key -> key.pest() + " " + key.lifeStage())
                         .collect(Collectors.joining(", "));
         if (!obscured.isEmpty()) {
-            facts.computeIfAbsent(Step.REGISTERED, step -> new TreeMap<>())
-                    .put(OBSCURED, obscured);
+            facts.computeIfAbsent(Step.REGISTERED, step -> new TreeMap<>()).put(OBSCURED, obscured);
         }
     }
 
@@ -216,7 +215,8 @@ final class SheetSamples {
             return Optional.empty();
         }
         String stageWord = row.text(KnownColumn.STAGE);
-        String meant = stageWord.isEmpty() ? words.choices().unnamed().stage().orElse("") : stageWord;
+        String meant =
+                stageWord.isEmpty() ? words.choices().unnamed().stage().orElse("") : stageWord;
         Optional<LifeStage> stage = stage(pest.get(), meant);
         if (stage.isEmpty()) {
             add(
@@ -237,8 +237,7 @@ final class SheetSamples {
 
     private void add(
             CountRow row, KnownColumn column, String value, FaultKind kind, String... arguments) {
-        String name =
-                sheet.columns().mapping().of(column).orElseGet(() -> column.text());
+        String name = sheet.columns().mapping().of(column).orElseGet(() -> column.text());
         faults.add(Fault.in(row.row(), name, value, kind, arguments));
     }
 }
