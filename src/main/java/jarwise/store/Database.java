@@ -26,6 +26,9 @@ public final class Database implements AutoCloseable {
     private final Jdbi jdbi;
     private final Dialect dialect;
     private final Optional<Path> file;
+
+    // One for each database, not for the program: tests open several in one thread.
+    @SuppressWarnings("ThreadLocalUsage")
     private final ThreadLocal<@Nullable Handle> running = new ThreadLocal<>();
 
     private Database(HikariDataSource pool, Dialect dialect, Optional<Path> file) {
