@@ -84,13 +84,13 @@ public final class ImportStore {
 
     /** {@return rows of the imports with this header that stand, the oldest import first} */
     public List<EarlierRow> rowsOf(String nursery, String header) {
+        String sql =
+                "select r.* from import_row r join import_batch b on b.id = r.batch"
+                        + " where b.nursery = :nursery and b.header = :header"
+                        + " and b.taken_back_at is null order by b.imported_at, r.place, r.part";
         return database.read(
                 handle ->
-                        handle.createQuery(
-                                        "select r.* from import_row r join import_batch b on"
-                                                + " b.id = r.batch where b.nursery = :nursery and"
-                                                + " b.header = :header and b.taken_back_at is null"
-                                                + " order by b.imported_at, r.place, r.part")
+                        handle.createQuery(sql)
                                 .bind("nursery", nursery)
                                 .bind("header", header)
                                 .map((row, context) -> earlierRow(row))
@@ -99,16 +99,15 @@ public final class ImportStore {
 
     /** {@return whether any import, taken back or not, has a row with this key} */
     public boolean knowsKey(String nursery, String key) {
+        String sql = "select count(*) from import_row where nursery = :nursery and row_key = :key";
         return database.read(
-                handle ->
-                        handle.createQuery(
-                                                "select count(*) from import_row where nursery = :nursery"
-                                                        + " and row_key = :key")
+                        handle ->
+                                handle.createQuery(sql)
                                         .bind("nursery", nursery)
                                         .bind("key", key)
                                         .mapTo(Long.class)
-                                        .one()
-                                > 0);
+                                        .one())
+                > 0;
     }
 
     /** {@return how the columns of sheets with this header were understood last} */
