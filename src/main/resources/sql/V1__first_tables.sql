@@ -268,29 +268,49 @@ create table planned_jars (
     method text not null,
     samples integer not null,
     purpose text not null,
+    position integer not null,
     primary key (nursery, day, bench, method)
 );
 
+-- Applications are never changed: a wrong one is withdrawn with a reason and written anew.
 create table application (
-    id text primary key,
     nursery text not null references nursery (slug),
+    id text not null,
+    house text not null,
     started_at text not null,
-    ended_at text not null,
-    benches text not null,
+    ended_at text,
     amount text not null,
     applicator text not null,
-    note text not null
+    note text not null,
+    recorded_at text not null,
+    withdrawn_at text,
+    withdrawn_by text,
+    withdrawn_reason text,
+    primary key (nursery, id)
+);
+
+create index application_by_time on application (nursery, started_at);
+
+create table application_bench (
+    nursery text not null,
+    application text not null,
+    bench text not null,
+    primary key (nursery, application, bench),
+    foreign key (nursery, application) references application (nursery, id)
 );
 
 create table application_product (
-    application text not null references application (id),
+    nursery text not null,
+    application text not null,
     product text not null,
     registration_number text,
     mode_of_action_groups text not null,
     reentry_hours double precision,
     label_most_uses integer,
     label_least_days integer,
-    primary key (application, product)
+    position integer not null,
+    primary key (nursery, application, product),
+    foreign key (nursery, application) references application (nursery, id)
 );
 
 create table beneficial_release (
@@ -309,5 +329,5 @@ create table temperature (
     at text not null,
     celsius double precision not null,
     unit_delivered text not null,
-    primary key (nursery, sensor, at)
+    primary key (nursery, house, at, sensor)
 );

@@ -1,9 +1,16 @@
 package jarwise.store;
 
+import static java.nio.file.StandardOpenOption.CREATE;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import jarwise.base.InvalidInput;
+import jarwise.base.Message;
+import jarwise.base.Refused;
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -126,7 +133,7 @@ public final class Database implements AutoCloseable {
     }
 
     /** Reads, inside the running transaction of this thread where there is one. */
-    <T> T read(Function<Handle, T> work) {
+    public <T> T read(Function<Handle, T> work) {
         Handle joined = running.get();
         if (joined != null) {
             return work.apply(joined);
@@ -134,12 +141,12 @@ public final class Database implements AutoCloseable {
         try {
             return jdbi.withHandle(work::apply);
         } catch (JdbiException e) {
-            throw e;
+            throw StoreFaults.told(e);
         }
     }
 
     /** Writes in one transaction, the running one of this thread where there is one. */
-    <T> T write(Function<Handle, T> work) {
+    public <T> T write(Function<Handle, T> work) {
         Handle joined = running.get();
         if (joined != null) {
             return work.apply(joined);
@@ -155,8 +162,59 @@ public final class Database implements AutoCloseable {
                         }
                     });
         } catch (JdbiException e) {
-            throw e;
+            throw StoreFaults.told(e);
         }
+    }
+
+    /**
+     * Keeps a second server away from these data until it is closed. Commands that run once, such
+     * as a backup, work beside a server and need no lock.
+     *
+     * @throws Refused if another server has them
+     */
+    public AutoCloseable lockForServer() {
+        return file.isPresent() ? lock(file.get()) : lockOnServer();
+    }
+
+    private static AutoCloseable lock(Path file) {
+        Path lockFile = file.resolveSibling(file.getFileName() + ".lock");
+        try {
+            FileChannel channel = FileChannel.open(lockFile, CREATE, WRITE);
+            if (!locked(channel)) {
+                channel.close();
+                throw new Refused(Message.of("store.second-server"));
+            }
+            return channel;
+        } catch (IOException e) {
+            throw cannotOpen(lockFile.toString(), e);
+        }
+    }
+
+    private static boolean locked(FileChannel channel) throws IOException {
+        try {
+            return channel.tryLock() != null;
+        } catch (OverlappingFileLockException e) {
+            return false;
+        }
+    }
+
+    private AutoCloseable lockOnServer() {
+        // The lock lives as long as its connection, so that a crashed server leaves none behind.
+        Handle holder = jdbi.open();
+        boolean locked =
+                holder.createQuery(
+                                "select pg_try_advisory_lock(7008, hashtext(current_schema())) as"
+                                        + " locked")
+                        .mapTo(Boolean.class)
+                        .one();
+        if (!locked) {
+            holder.close();
+            throw new Refused(Message.of("store.second-server"));
+        }
+        return () -> {
+            holder.execute("select pg_advisory_unlock(7008, hashtext(current_schema()))");
+            holder.close();
+        };
     }
 
     Jdbi jdbi() {

@@ -14,11 +14,13 @@ import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
 import jarwise.sample.SamplingMethod;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /**
  * Reads the facts that steps noted, which are text, into a sample.
@@ -35,7 +37,8 @@ record FactReader(SampleCode code, Map<String, String> facts, Map<String, String
                 word(SamplingMethod.class, Facts.METHOD).orElse(SamplingMethod.WASH),
                 word(Purpose.class, Facts.PURPOSE).orElse(Purpose.RANDOM),
                 word(SampleRole.class, Facts.ROLE).orElse(SampleRole.CROP),
-                text(Facts.COLLECTED_ON).map(LocalDate::parse),
+                text(Facts.COLLECTED_ON)
+                        .map(day -> parsed(Facts.COLLECTED_ON, day, LocalDate::parse)),
                 new Place(
                         text(Facts.HOUSE),
                         text(Facts.BENCH),
@@ -72,7 +75,8 @@ record FactReader(SampleCode code, Map<String, String> facts, Map<String, String
             readable =
                     Math.max(number(Facts.CELLS_READABLE).orElse(0) - obscured, tally.cellsRead());
         }
-        double read = byCells ? tally.cellsRead() : number(Facts.CELLS_READ).orElse(readable);
+        double whole = tally.hasCounts() ? readable : 0;
+        double read = byCells ? tally.cellsRead() : number(Facts.CELLS_READ).orElse(whole);
         return new Reading(text(Facts.READER), read, readable, obscured, number(Facts.MINUTES));
     }
 
@@ -81,30 +85,35 @@ record FactReader(SampleCode code, Map<String, String> facts, Map<String, String
     }
 
     private OptionalDouble number(String name) {
-        Optional<String> text = text(name);
-        return text.isPresent()
-                ? OptionalDouble.of(Double.parseDouble(text.get()))
-                : OptionalDouble.empty();
+        Optional<Double> number = text(name).map(value -> parsed(name, value, Double::parseDouble));
+        return number.isPresent() ? OptionalDouble.of(number.get()) : OptionalDouble.empty();
     }
 
     private OptionalInt whole(String name) {
-        Optional<String> text = text(name);
-        return text.isPresent()
-                ? OptionalInt.of(Integer.parseInt(text.get()))
-                : OptionalInt.empty();
+        Optional<Integer> number = text(name).map(value -> parsed(name, value, Integer::parseInt));
+        return number.isPresent() ? OptionalInt.of(number.get()) : OptionalInt.empty();
     }
 
     private <E extends Enum<E>> Optional<E> word(Class<E> type, String name) {
         return text(name)
                 .map(
-                        value -> {
-                            try {
-                                return Enum.valueOf(type, value.toUpperCase(Locale.ROOT));
-                            } catch (IllegalArgumentException e) {
-                                throw new InvalidInput(
-                                        "The %s of %s is '%s', which is no word for it."
-                                                .formatted(name, code, value));
-                            }
-                        });
+                        value ->
+                                parsed(
+                                        name,
+                                        value,
+                                        word -> Enum.valueOf(type, word.toUpperCase(Locale.ROOT))));
+    }
+
+    private <T> T parsed(String name, String value, Function<String, T> parse) {
+        try {
+            return parse.apply(value);
+        } catch (IllegalArgumentException | DateTimeParseException e) {
+            InvalidInput fault =
+                    new InvalidInput(
+                            "The %s of %s is '%s', which is no value for it."
+                                    .formatted(name, code, value));
+            fault.initCause(e);
+            throw fault;
+        }
     }
 }

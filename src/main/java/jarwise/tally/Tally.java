@@ -74,13 +74,18 @@ public record Tally(
 
     /** Events taken back: voided ones, filters reopened, steps that a later one replaces. */
     static Set<EventId> slips(Collection<SampleEvent> events) {
-        Set<EventId> slips = new HashSet<>();
+        Set<EventId> voided = new HashSet<>();
         for (SampleEvent event : events) {
-            if (event.deed() instanceof Deed.Voided voided) {
-                slips.add(voided.slip());
+            if (event.deed() instanceof Deed.Voided slip) {
+                voided.add(slip.slip());
             } else if (event.deed() instanceof Deed.Reopened reopened) {
-                slips.add(reopened.done());
-            } else if (event.deed() instanceof Deed.StepTaken step) {
+                voided.add(reopened.done());
+            }
+        }
+        Set<EventId> slips = new HashSet<>(voided);
+        for (SampleEvent event : events) {
+            // A correction that was itself taken back replaces nothing.
+            if (event.deed() instanceof Deed.StepTaken step && !voided.contains(event.id())) {
                 step.replaces().ifPresent(slips::add);
             }
         }

@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.store;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.store.work;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.treatment;
+
+import org.jspecify.annotations.NullMarked;
