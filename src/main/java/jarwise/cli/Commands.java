@@ -79,11 +79,11 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
             err.println(e.getMessage());
             return WRONG_INPUT;
         } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+            String what = e.toString().replaceAll("\\s+", " ");
             err.println(
-                    ("Jarwise failed, and that is its own fault: %s. Nothing was changed by this"
-                                    + " message; with JARWISE_TRACE=1 in the environment the"
-                                    + " details are shown.")
-                            .formatted(e));
+                    ("Jarwise failed, and that is its own fault: %s. Set JARWISE_TRACE=1 in the"
+                                    + " environment, run it again, and report what it prints.")
+                            .formatted(what));
             if (trace) {
                 e.printStackTrace(err);
             }

@@ -43,11 +43,18 @@ record EstimateAnswer(
     }
 
     String json() {
+        List<JsonObject> objects = groups.stream().map(this::object).toList();
+        List<String> allWarnings = new ArrayList<>(warnings);
+        objects.stream()
+                .flatMap(object -> object.unsaid().stream())
+                .distinct()
+                .map(field -> field + " is beyond all numbers with these options, and left out.")
+                .forEach(allWarnings::add);
         return new JsonObject()
                         .put("confidenceLevel", estimator.confidenceLevel())
                         .put("interval", interval())
-                        .putObjects("groups", groups.stream().map(this::object).toList())
-                        .putTexts("warnings", warnings)
+                        .putObjects("groups", objects)
+                        .putTexts("warnings", allWarnings)
                         .text()
                 + "\n";
     }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ public final class JsonObject {
             new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     private final ObjectNode node = JsonNodeFactory.instance.objectNode();
+    private final List<String> unsaid = new ArrayList<>();
 
     /** Puts a text. */
     public JsonObject put(String field, String text) {
@@ -40,17 +42,20 @@ public final class JsonObject {
         return this;
     }
 
-    /**
-     * Puts a number.
-     *
-     * @throws IllegalStateException if it is infinite or NaN, which JSON cannot say
-     */
+    /** Puts a number; one that is infinite or NaN, which JSON cannot say, as null. */
     public JsonObject put(String field, double number) {
-        if (!Double.isFinite(number)) {
-            throw new IllegalStateException(field + " is " + number);
+        if (Double.isFinite(number)) {
+            node.put(field, number);
+        } else {
+            node.putNull(field);
+            unsaid.add(field);
         }
-        node.put(field, number);
         return this;
+    }
+
+    /** {@return the fields that became null because JSON cannot say them; a warning is due} */
+    public List<String> unsaid() {
+        return List.copyOf(unsaid);
     }
 
     /** Puts a number, or null if there is none. */

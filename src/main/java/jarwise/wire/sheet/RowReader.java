@@ -56,6 +56,10 @@ final class RowReader {
     }
 
     void read(TableRow row, List<CountRow> rows) {
+        if (isExplanation(row)) {
+            add(row, counts[0], FaultKind.EXPLANATION_LEFT);
+            return;
+        }
         double unitsInRow = units(row);
         double[] filterCells = filterCells(row);
         Optional<LocalDate> day = day(row);
@@ -78,6 +82,11 @@ final class RowReader {
                                 samples));
             }
         }
+    }
+
+    /** The template's row has words in every column; one fault says it all. */
+    private boolean isExplanation(TableRow row) {
+        return row.cells().get(counts[0]).startsWith(TemplateSheet.EXPLANATION_MARK);
     }
 
     private double units(TableRow row) {
