@@ -9,13 +9,18 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
+import java.util.zip.CRC32;
+import java.util.zip.CheckedInputStream;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParser;
+import javax.xml.parsers.SAXParserFactory;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
+import org.jspecify.annotations.Nullable;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.ext.DefaultHandler2;
 
 /**
  * Lets a workbook through only if unpacking and reading it can do no harm: not too many parts, not
@@ -29,13 +34,10 @@ final class WorkbookGuard {
 
     private static final List<String> XML_PARTS = List.of(".xml", ".rels");
 
-    private final XMLInputFactory xml = XMLInputFactory.newDefaultFactory();
+    private final SAXParserFactory xml = SAXParserFactory.newDefaultNSInstance();
     private long unpacked;
 
-    private WorkbookGuard() {
-        xml.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-        xml.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    }
+    private WorkbookGuard() {}
 
     /**
      * Checks a workbook.
@@ -64,49 +66,55 @@ final class WorkbookGuard {
     }
 
     private void checkPart(ZipFile zip, ZipArchiveEntry part) throws IOException {
+        CRC32 checksum = new CRC32();
         try (InputStream in =
                         new CountedStream(zip.getInputStream(part), part.getCompressedSize());
-                PushbackInputStream start = new PushbackInputStream(in, 1)) {
+                InputStream summed = new CheckedInputStream(in, checksum);
+                PushbackInputStream start = new PushbackInputStream(summed, 1)) {
             int first = start.read();
-            if (first < 0) {
-                return;
-            }
-            start.unread(first);
             boolean named =
                     XML_PARTS.stream().anyMatch(part.getName().toLowerCase(Locale.ROOT)::endsWith);
+            if (first >= 0) {
+                start.unread(first);
+            }
             if (named || "<\u00ef\u00fe\u00ff\0 \t\r\n".indexOf(first) >= 0) {
                 checkXml(new KeptOpen(start), named);
             }
             start.transferTo(OutputStream.nullOutputStream());
         }
+        if (checksum.getValue() != part.getCrc()) {
+            throw new IOException("checksum of " + part.getName());
+        }
     }
 
     private void checkXml(InputStream in, boolean mustBeXml) throws IOException {
         try {
-            XMLStreamReader reader = xml.createXMLStreamReader(in);
-            while (reader.hasNext()) {
-                checkEvent(reader, reader.next());
-            }
-        } catch (XMLStreamException e) {
-            if (e.getNestedException() instanceof IOException nested) {
-                throw nested;
-            }
+            Watcher watcher = new Watcher();
+            SAXParser parser = xml.newSAXParser();
+            parser.setProperty("http://xml.org/sax/properties/lexical-handler", watcher);
+            parser.parse(in, watcher);
+        } catch (SAXException e) {
             if (mustBeXml) {
                 throw new IOException(e);
             }
+        } catch (ParserConfigurationException e) {
+            throw new IllegalStateException(e);
         }
     }
 
-    private static void checkEvent(XMLStreamReader reader, int event) {
-        if (event == XMLStreamConstants.DTD || event == XMLStreamConstants.ENTITY_REFERENCE) {
+    /** Ends the reading at a document type, before any entity, and at cells that cannot be. */
+    private static final class Watcher extends DefaultHandler2 {
+
+        @Override
+        public void startDTD(String name, @Nullable String publicId, @Nullable String systemId) {
             throw unsafe();
         }
-        if (event == XMLStreamConstants.START_ELEMENT && reader.getLocalName().equals("c")) {
-            for (int i = 0; i < reader.getAttributeCount(); i++) {
-                if (reader.getAttributeLocalName(i).equals("r")
-                        && !CELL_ADDRESS.matcher(reader.getAttributeValue(i)).matches()) {
-                    throw unsafe();
-                }
+
+        @Override
+        public void startElement(String uri, String local, String name, Attributes attributes) {
+            String address = local.equals("c") ? attributes.getValue("r") : null;
+            if (address != null && !CELL_ADDRESS.matcher(address).matches()) {
+                throw unsafe();
             }
         }
     }

@@ -2,6 +2,7 @@ package jarwise.wire.sheet;
 
 import static jarwise.wire.table.FaultKind.*;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import jarwise.wire.table.Fault;
@@ -135,10 +136,10 @@ class FaultySheetTest {
         assertThat(Sheets.faultsOf(() -> Sheets.counts("count,units", "x,1", "3,0", "y,-1")))
                 .extracting(Fault::row, Fault::kind)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(2, COUNT_NOT_A_NUMBER),
-                        org.assertj.core.groups.Tuple.tuple(3, UNITS_NOT_POSITIVE),
-                        org.assertj.core.groups.Tuple.tuple(4, UNITS_NOT_POSITIVE),
-                        org.assertj.core.groups.Tuple.tuple(4, COUNT_NOT_A_NUMBER));
+                        tuple(2, COUNT_NOT_A_NUMBER),
+                        tuple(3, UNITS_NOT_POSITIVE),
+                        tuple(4, UNITS_NOT_POSITIVE),
+                        tuple(4, COUNT_NOT_A_NUMBER));
     }
 
     @Test

@@ -1,6 +1,7 @@
 package jarwise.wire.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import jarwise.base.Message;
 import jarwise.wire.table.Fault;
@@ -98,8 +99,7 @@ class RowSelectorTest {
 
         assertThat(Sheets.faultsOf(() -> RowSelector.select(sheet, by("variety"))))
                 .extracting(Fault::row, Fault::column, Fault::kind)
-                .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(3, "variety", FaultKind.GROUP_BLANK));
+                .containsExactly(tuple(3, "variety", FaultKind.GROUP_BLANK));
     }
 
     @Test

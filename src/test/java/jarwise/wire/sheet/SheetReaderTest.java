@@ -1,6 +1,7 @@
 package jarwise.wire.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import jarwise.base.Message;
 import jarwise.wire.table.Fault;
@@ -82,10 +83,10 @@ class SheetReaderTest {
                         row -> row.count().isCounted(),
                         row -> row.count().individuals())
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(2, "larva", true, 3L),
-                        org.assertj.core.groups.Tuple.tuple(2, "adult", true, 0L),
-                        org.assertj.core.groups.Tuple.tuple(3, "larva", false, 0L),
-                        org.assertj.core.groups.Tuple.tuple(3, "adult", true, 5L));
+                        tuple(2, "larva", true, 3L),
+                        tuple(2, "adult", true, 0L),
+                        tuple(3, "larva", false, 0L),
+                        tuple(3, "adult", true, 5L));
     }
 
     @Test
@@ -171,9 +172,7 @@ class SheetReaderTest {
         assertThat(Sheets.faultsOf(() -> SheetReader.samples(table, mapping)))
                 .extracting(Fault::row, Fault::kind, Fault::arguments)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple(
-                                5, FaultKind.DATE_AMBIGUOUS, List.of("2026-04-03", "2026-03-04")),
-                        org.assertj.core.groups.Tuple.tuple(
-                                6, FaultKind.DATE_UNREADABLE, List.of()));
+                        tuple(5, FaultKind.DATE_AMBIGUOUS, List.of("2026-04-03", "2026-03-04")),
+                        tuple(6, FaultKind.DATE_UNREADABLE, List.of()));
     }
 }

@@ -1,6 +1,7 @@
 package jarwise.wire.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import jarwise.wire.table.Fault;
 import jarwise.wire.table.FaultKind;
@@ -30,7 +31,7 @@ class TemplateSheetTest {
     void isRefusedWhileItsExplanationStandsInIt() {
         assertThat(Sheets.faultsOf(() -> Sheets.counts(Sheets.table(template.csv()))))
                 .extracting(Fault::row, Fault::kind)
-                .contains(org.assertj.core.groups.Tuple.tuple(2, FaultKind.EXPLANATION_LEFT));
+                .contains(tuple(2, FaultKind.EXPLANATION_LEFT));
     }
 
     @Test
@@ -40,6 +41,6 @@ class TemplateSheetTest {
 
         assertThat(Sheets.counts(header, row).rows())
                 .extracting(r -> r.count().isCounted(), CountRow::filterShare)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple(true, 0.5));
+                .containsExactly(tuple(true, 0.5));
     }
 }

@@ -97,6 +97,26 @@ class WorkbookTest {
     }
 
     @Test
+    void refusesAWorkbookInWhichADigitWasDamagedOnItsWay() throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (Workbook workbook = new Workbook(out, "test", "1.0")) {
+            workbook.setCompressionLevel(0);
+            Worksheet sheet = workbook.newWorksheet("First");
+            sheet.value(0, 0, "count");
+            sheet.value(1, 0, 33);
+        }
+        String text = out.toString(StandardCharsets.ISO_8859_1);
+        assertThat(text).contains("<v>33</v>");
+        byte[] damaged =
+                text.replace("<v>33</v>", "<v>83</v>").getBytes(StandardCharsets.ISO_8859_1);
+
+        assertThat(Sheets.table(out.toByteArray()).rows().get(0).cells()).containsExactly("33");
+        assertThat(Sheets.faultsOf(() -> Sheets.table(damaged)))
+                .extracting(Fault::kind)
+                .containsExactly(FaultKind.WORKBOOK_BROKEN);
+    }
+
+    @Test
     void refusesAnArchiveThatIsNoWorkbook() throws IOException {
         byte[] bytes = zipped(Map.of("mimetype", bytesOf("application/epub+zip")));
 
