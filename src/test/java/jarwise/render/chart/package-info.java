@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.render.chart;
+
+import org.jspecify.annotations.NullMarked;

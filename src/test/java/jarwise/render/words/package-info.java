@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.render.words;
+
+import org.jspecify.annotations.NullMarked;
