@@ -120,8 +120,10 @@ public record SampleFold(
             return SampleState.SPILLED;
         }
         if (tally.hasCounts()) {
-            boolean readable = FactReader.partlyRead(facts, tally);
-            return readable ? SampleState.PARTLY_READ : SampleState.READ;
+            boolean going = tally.byCell() && !tally.done() && !steps.containsKey(Step.READ);
+            return going || FactReader.partlyRead(facts, tally)
+                    ? SampleState.PARTLY_READ
+                    : SampleState.READ;
         }
         if (steps.containsKey(Step.FREEZER_IN)) {
             return SampleState.FROZEN;

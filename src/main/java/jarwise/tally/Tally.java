@@ -18,10 +18,15 @@ import java.util.stream.Collectors;
  * @param individuals what was counted, zeros included; a stage that is not here was not read
  * @param cellsRead filter cells read to their end, where it was counted cell by cell
  * @param cellsObscured filter cells that could not be read, likewise
+ * @param byCell whether it was counted cell by cell, so that a filter not called done is not read
  * @param done whether the filter was called done
  */
 public record Tally(
-        SortedMap<StageKey, Long> individuals, int cellsRead, int cellsObscured, boolean done) {
+        SortedMap<StageKey, Long> individuals,
+        int cellsRead,
+        int cellsObscured,
+        boolean byCell,
+        boolean done) {
 
     /**
      * Folds events into counts.
@@ -35,6 +40,7 @@ public record Tally(
         TreeMap<StageKey, Long> individuals = new TreeMap<>();
         Set<String> cellsRead = new HashSet<>();
         Set<String> cellsObscured = new HashSet<>();
+        boolean byCell = false;
         boolean done = false;
         for (SampleEvent event : distinct.values()) {
             if (slips.contains(event.id())) {
@@ -43,15 +49,17 @@ public record Tally(
             if (event.deed() instanceof Deed.Counted counted) {
                 StageKey key = new StageKey(counted.pest(), counted.lifeStage());
                 individuals.merge(key, counted.individuals(), Long::sum);
+                byCell |= counted.filterCell().isPresent();
             } else if (event.deed() instanceof Deed.CellDone cell) {
                 (cell.obscured() ? cellsObscured : cellsRead).add(cell.filterCell());
+                byCell = true;
             } else if (event.deed() instanceof Deed.FilterDone filter) {
                 done = true;
                 fillZeros(individuals, filter.pests(), stagesOf);
             }
         }
         cellsRead.removeAll(cellsObscured);
-        return new Tally(individuals, cellsRead.size(), cellsObscured.size(), done);
+        return new Tally(individuals, cellsRead.size(), cellsObscured.size(), byCell, done);
     }
 
     /** {@return individuals of a stage; empty where it was not read} */
@@ -62,7 +70,7 @@ public record Tally(
 
     /** {@return whether anything was read at all} */
     public boolean hasCounts() {
-        return done || !individuals.isEmpty();
+        return done || byCell || !individuals.isEmpty();
     }
 
     static Map<EventId, SampleEvent> distinct(Collection<SampleEvent> events) {

@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.tally;
+
+import org.jspecify.annotations.NullMarked;

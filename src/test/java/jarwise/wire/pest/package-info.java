@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.wire.pest;
+
+import org.jspecify.annotations.NullMarked;
