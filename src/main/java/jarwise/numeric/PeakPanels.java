@@ -8,10 +8,10 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class PeakPanels {
 
-    private static final double NEGLIGIBLE = -27; // logarithm, against the centre
-    private static final double TOLERANCE = 1e-9;
-    private static final double PANEL_WIDTH = 2;
-    private static final double GROWTH = 1.4;
+    private static final double NEGLIGIBLE = -21; // logarithm, against the centre
+    private static final double TOLERANCE = 1e-7;
+    private static final double PANEL_WIDTH = 3;
+    private static final double GROWTH = 1.5;
 
     private PeakPanels() {}
 

@@ -143,6 +143,14 @@ public record DensityEstimator(
                 : new SomethingFound(this, data).estimate(samples);
     }
 
+    /** The chance to be above the action threshold, which must be there. */
+    double probabilityAboveThreshold(CountData data) {
+        double threshold = actionThreshold.orElseThrow();
+        return data.individuals() == 0
+                ? new NothingFound(this, data).bound(detection).probabilityAbove(threshold)
+                : new SomethingFound(this, data).probabilityAbove(threshold);
+    }
+
     /**
      * The largest density that the integrated interval considers: 50 (individuals + 1) over the
      * exposure that counts.

@@ -34,10 +34,10 @@ final class KNodes {
         return logWeight[j];
     }
 
-    private static final double NEGLIGIBLE = -25; // logarithm, against the highest point
-    private static final double WIDEST_STEP = 0.3;
+    private static final double NEGLIGIBLE = -21; // logarithm, against the highest point
+    private static final double WIDEST_STEP = 0.45;
     private static final double PRIOR_SPREADS = 7;
-    private static final double COARSE_STEP = 0.5;
+    private static final double COARSE_STEP = 0.8;
 
     /** {@return the one value that was given} */
     static KNodes given(double k) {
@@ -106,9 +106,7 @@ final class KNodes {
     private static double[] densities(CountFit fit, double logLargest) {
         double top = Math.log(fit.density());
         double up = logLargest - top;
-        return new double[] {
-            top - 6, top - 3, top - 1, top, top + 0.25 * up, top + 0.5 * up, top + up
-        };
+        return new double[] {top - 3, top, top + 0.3 * up, top + up};
     }
 
     private static double[] heights(

@@ -1,6 +1,9 @@
 package jarwise.stats.estimate;
 
 import jarwise.base.Require;
+import jarwise.stats.count.Observation;
+import java.util.Collection;
+import java.util.Optional;
 
 /**
  * What is known of k before the samples are counted: ln k is normal.
@@ -26,6 +29,33 @@ public record KPrior(double medianK, double logSpread) {
      */
     public static KPrior standard() {
         return STANDARD;
+    }
+
+    /**
+     * What this site's history says about k: for the next group of samples of the same pest, stage
+     * and method.
+     *
+     * <p>Each earlier group (a date in a house) has its own density and its own k; the ln k of
+     * groups are taken as normal with an unknown centre m and an unknown spread b between groups,
+     * starting from m ~ N(ln 0.5, 2²) and b half-normal with scale 0.5 (our choice, no source).
+     * With the likelihood of every group, its density integrated out by Laplace's formula, that
+     * gives the distribution of ln k of the next group; its mean and standard deviation are the
+     * median and the spread of the prior.
+     *
+     * <p><b>Assumes</b> random samples with as many sampling units as the next ones will have: k
+     * belongs to a method and a number of units. Groups of one sample and groups without a find say
+     * nothing about k and are left out.
+     *
+     * <p><b>Source.</b> Gelman et al. (2013), <i>Bayesian Data Analysis</i>, ch. 5, for the two
+     * levels; Cox and Reid (1987), <i>JRSS B</i> 49:1-39, for the adjusted likelihood (both from
+     * memory). Checked by simulation in the tests.
+     *
+     * @param groups samples of each earlier group, in any order
+     * @return the prior; empty with fewer than 30 samples in groups that say something
+     */
+    public static Optional<KPrior> fromHistory(
+            Collection<? extends Collection<Observation>> groups) {
+        return KHistory.prior(groups);
     }
 
     /** {@return natural logarithm of the density of ln k, without its constant} */

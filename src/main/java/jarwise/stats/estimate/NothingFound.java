@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Estimate of a group without a find: 0, with a one-sided bound on what could still be there. */
 record NothingFound(DensityEstimator options, CountData data) {
@@ -62,7 +63,7 @@ record NothingFound(DensityEstimator options, CountData data) {
         return warnings;
     }
 
-    private Optional<Integer> samplesThatWouldLimit() {
+    private OptionalInt samplesThatWouldLimit() {
         return Warnings.smallest(
                 more -> {
                     CountData larger = data.repeated(1 + more / data.samples());

@@ -7,6 +7,7 @@ import jarwise.stats.count.DensityProfile;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.hipparchus.special.Erf;
 
 /** Estimate of a group with at least one find. */
@@ -114,12 +115,18 @@ final class SomethingFound {
                 new MixedLikelihood(likelihood, nodes), fit, detection, largest);
     }
 
-    /** {@return the distribution of the density, for those who look at more than its limits} */
-    IntegratedDensity distribution() {
+    /** {@return the chance that the density is above one} */
+    double probabilityAbove(double density) {
+        return options.method() == IntervalMethod.PROFILE
+                ? ProfileDensity.of(profile(), options.detection()).probabilityAbove(density)
+                : distribution().probabilityAbove(density);
+    }
+
+    private IntegratedDensity distribution() {
         return distribution(options.detection(), options.largestDensityConsidered(data));
     }
 
-    private Optional<Integer> samplesThatWouldLimit() {
+    private OptionalInt samplesThatWouldLimit() {
         return Warnings.smallest(
                 more ->
                         new SomethingFound(options, data.repeated(1 + more / data.samples()))
@@ -135,11 +142,7 @@ final class SomethingFound {
     }
 
     private Limits profiled(Detection detection) {
-        DensityProfile profile =
-                options.givenK().isPresent()
-                        ? DensityProfile.givenK(data, options.givenK().getAsDouble())
-                        : DensityProfile.of(data);
-        ProfileDensity corrected = ProfileDensity.of(profile, detection);
+        ProfileDensity corrected = ProfileDensity.of(profile(), detection);
         double cut = chiSquaredQuantile(options.confidenceLevel());
         OptionalDouble upper = corrected.upper(cut);
         return new Limits(
@@ -150,6 +153,12 @@ final class SomethingFound {
                                 corrected.probabilityAbove(options.actionThreshold().getAsDouble()))
                         : OptionalDouble.empty(),
                 upper.isPresent() ? List.of() : List.of(Warnings.NO_UPPER_LIMIT));
+    }
+
+    private DensityProfile profile() {
+        return options.givenK().isPresent()
+                ? DensityProfile.givenK(data, options.givenK().getAsDouble())
+                : DensityProfile.of(data);
     }
 
     private static double chiSquaredQuantile(double p) {

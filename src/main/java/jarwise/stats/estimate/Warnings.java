@@ -1,7 +1,7 @@
 package jarwise.stats.estimate;
 
 import java.util.Locale;
-import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 
 /** Sentences that go with a figure, and the numbers in them. */
@@ -17,28 +17,33 @@ final class Warnings {
 
     private Warnings() {}
 
-    static String hardlyLimited(Optional<Integer> more) {
+    static String hardlyLimited(OptionalInt more) {
+        String start = "These samples hardly limit the density from above. ";
         String help = "a k from this site's history would help.";
-        return "These samples hardly limit the density from above. "
-                + more.map(n -> "%d more like them would, and ".formatted(n))
-                        .orElse("Even %d more like them would not; ".formatted(MOST_SAMPLES))
-                + help;
+        return more.isPresent()
+                ? start + "%d more like them would, and ".formatted(more.getAsInt()) + help
+                : start + "Even %d more like them would not; ".formatted(MOST_SAMPLES) + help;
     }
 
     static String number(double value) {
         return String.format(Locale.ROOT, "%.3g", value);
     }
 
-    /** The smallest number from 1 to 200 that will do, if more is never worse. */
-    static Optional<Integer> smallest(IntPredicate enough) {
+    static OptionalInt smallest(IntPredicate enough) {
+        return smallest(enough, MOST_SAMPLES);
+    }
+
+    /** The smallest number from 1 to {@code most} that will do, if more is never worse. */
+    static OptionalInt smallest(IntPredicate enough, int most) {
+        int low = 0; // not enough
         int high = 1;
         while (!enough.test(high)) {
-            if (high == MOST_SAMPLES) {
-                return Optional.empty();
+            if (high == most) {
+                return OptionalInt.empty();
             }
-            high = Math.min(2 * high, MOST_SAMPLES);
+            low = high;
+            high = Math.min(2 * high, most);
         }
-        int low = high / 2; // not enough, or 0
         while (high - low > 1) {
             int middle = (low + high) / 2;
             if (enough.test(middle)) {
@@ -47,6 +52,6 @@ final class Warnings {
                 low = middle;
             }
         }
-        return Optional.of(high);
+        return OptionalInt.of(high);
     }
 }
