@@ -29,6 +29,8 @@ public record NegativeBinomial(double mean, double k) {
 
     private static final double CLOSE_ENOUGH = 1e-16;
     private static final int MOST_FRACTIONS = 1_000_000;
+    private static final double SUM_ABOVE_K = 1e4;
+    private static final long MOST_TERMS = 20_000;
 
     /** Checks both numbers; throws {@link InvalidInput} naming the one out of range. */
     public NegativeBinomial {
@@ -155,8 +157,24 @@ public record NegativeBinomial(double mean, double k) {
 
     /** P(Y ≤ y): the incomplete beta function at k/(k + mean) with k and y + 1. */
     private double lowerTail(long y) {
+        if (k > SUM_ABOVE_K && y <= MOST_TERMS) {
+            return sumDownFrom(y);
+        }
         double front = probability(y) * (mean / (k + mean)) * (k + y) / k;
         return front / betaFraction(k, y + 1.0, k / (k + mean));
+    }
+
+    /**
+     * The terms themselves: k/(k + mean) is so near 1 here that its distance from 1 has no digits.
+     */
+    private double sumDownFrom(long y) {
+        double term = probability(y);
+        double sum = term;
+        for (long j = y; j > 0; j--) {
+            term *= j / mean * ((k + mean) / (k + j - 1));
+            sum += term;
+        }
+        return sum;
     }
 
     /** P(Y > y): the same function at the other end. */

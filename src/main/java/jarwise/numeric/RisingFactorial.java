@@ -78,6 +78,28 @@ public final class RisingFactorial {
             }
             return -sum;
         }
-        return k * (Gamma.digamma(k + y) - Gamma.digamma(k)) - y;
+        int steps = (int) Math.max(0, Math.ceil(STIRLING_FROM - k));
+        double sum = 0;
+        for (int i = 0; i < steps; i++) {
+            sum += 1 / (k + i);
+        }
+        double from = k + steps;
+        double rise = Math.log1p((y - steps) / from) + digammaRest(k + y) - digammaRest(from);
+        return k * (sum + rise) - y;
+    }
+
+    /**
+     * Digamma without its logarithm, from 16 on: the library's has 8 digits, which k multiplies.
+     */
+    private static double digammaRest(double z) {
+        double square = 1 / (z * z);
+        double series =
+                1.0 / 12
+                        - square
+                                * (1.0 / 120
+                                        - square
+                                                * (1.0 / 252
+                                                        - square * (1.0 / 240 - square / 132)));
+        return -0.5 / z - square * series;
     }
 }

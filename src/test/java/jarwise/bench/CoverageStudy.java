@@ -158,8 +158,8 @@ public final class CoverageStudy {
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         CoverageStudy study = new CoverageStudy(DensityEstimator.standard());
         System.out.printf(
-                "%d sets a design, seed %d%n"
-                        + "mean   k   jars  coverage  ± error  t² profile  length  t² profile  no find%n",
+                "%d sets a design, seed %d%nmean   k   jars  coverage  ± error  t² profile  length "
+                        + " t² profile  no find%n",
                 sets, seed);
         List<Row> rows = new ArrayList<>();
         for (Design design : designs()) {

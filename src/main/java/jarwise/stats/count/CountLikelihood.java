@@ -180,6 +180,9 @@ public final class CountLikelihood {
         // Newton on a falling slope, kept between the points already known to lie left and right
         for (int i = 0; i < 200; i++) {
             double slope = slopeInLogDensity(at, k);
+            if (slope == 0) {
+                return at;
+            }
             if (slope > 0) {
                 low = at;
             } else {
@@ -188,7 +191,7 @@ public final class CountLikelihood {
             double step = slope / informationOnLogDensity(at, k);
             double next = at + Math.max(-2, Math.min(2, step));
             if (!(next > low && next < high)) {
-                next = 0.5 * (low + high);
+                next = 0.5 * (Math.max(low, at - 2) + Math.min(high, at + 2));
             }
             if (Math.abs(next - at) <= 1e-14 * (1 + Math.abs(at))) {
                 return next;

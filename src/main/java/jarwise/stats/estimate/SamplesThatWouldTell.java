@@ -42,7 +42,8 @@ public record SamplesThatWouldTell(OptionalInt furtherSamples, String reason) {
             DensityEstimator estimator, List<Observation> observations, TellingLimits limits) {
         if (estimator.actionThreshold().isEmpty()) {
             throw new InvalidInput(
-                    "actionThreshold is not set; it must be given to say how many samples would tell.");
+                    "actionThreshold is not set; it must be given to say how many samples would"
+                            + " tell.");
         }
         CountData data = CountData.of(observations);
         boolean lone = observations.size() == 1 && estimator.givenK().isEmpty();

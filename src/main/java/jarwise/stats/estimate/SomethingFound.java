@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.hipparchus.special.Erf;
 
 /** Estimate of a group with at least one find. */
@@ -70,7 +71,7 @@ final class SomethingFound {
 
     private Limits limits(Detection detection, boolean open) {
         if (options.method() == IntervalMethod.PROFILE) {
-            return profiled(detection);
+            return profiled(detection, open);
         }
         return open
                 ? new Limits(
@@ -141,7 +142,7 @@ final class SomethingFound {
                 >= (1 - MOST_CHANGE) * distribution.quantile(p);
     }
 
-    private Limits profiled(Detection detection) {
+    private Limits profiled(Detection detection, boolean open) {
         ProfileDensity corrected = ProfileDensity.of(profile(), detection);
         double cut = chiSquaredQuantile(options.confidenceLevel());
         OptionalDouble upper = corrected.upper(cut);
@@ -152,7 +153,11 @@ final class SomethingFound {
                         ? OptionalDouble.of(
                                 corrected.probabilityAbove(options.actionThreshold().getAsDouble()))
                         : OptionalDouble.empty(),
-                upper.isPresent() ? List.of() : List.of(Warnings.NO_UPPER_LIMIT));
+                Stream.of(
+                                open ? Warnings.ONE_SAMPLE_PROFILED : "",
+                                upper.isPresent() ? "" : Warnings.NO_UPPER_LIMIT)
+                        .filter(warning -> !warning.isEmpty())
+                        .toList());
     }
 
     private DensityProfile profile() {

@@ -10,6 +10,9 @@ final class Warnings {
     static final String ONE_SAMPLE =
             "One sample says nothing about clumping, so it sets no upper limit unless k is given."
                     + " Take more samples, or give a k from this site's history.";
+    static final String ONE_SAMPLE_PROFILED =
+            "One sample says nothing about clumping: these limits take the kindest k at every"
+                    + " density and are too short.";
     static final String NO_UPPER_LIMIT =
             "These samples set no upper limit. Take more samples, or give k.";
 
