@@ -9,6 +9,8 @@
  *     <td>{@link jarwise.stats.count.CommonKFit}</td></tr>
  * <tr><td>Which densities do the samples not contradict?</td>
  *     <td>{@link jarwise.stats.count.DensityProfile}</td></tr>
+ * <tr><td>In what share of samples is there at least one?</td>
+ *     <td>{@link jarwise.stats.count.ProportionPositive}</td></tr>
  * <tr><td>Which k?</td><td>{@link jarwise.stats.count.KProfile}</td></tr>
  * </table>
  */

@@ -29,7 +29,7 @@ public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
     }
 
     /** {@return variance of the logarithm of the share counted; 0 where both are taken as known} */
-    double varianceOfLog() {
+    public double varianceOfLog() {
         return efficiency.varianceOfLog() + sensitivity.varianceOfLog();
     }
 

@@ -19,6 +19,8 @@
  *     <td>{@link jarwise.stats.estimate.ZeroBound}</td></tr>
  * <tr><td>What is lost in washing and reading?</td>
  *     <td>{@link jarwise.stats.estimate.Detection}</td></tr>
+ * <tr><td>"Cannot tell yet": how many more samples would?</td>
+ *     <td>{@link jarwise.stats.estimate.SamplesThatWouldTell}</td></tr>
  * <tr><td>How clumped are they, before counting?</td>
  *     <td>{@link jarwise.stats.estimate.KPrior}</td></tr>
  * </table>

@@ -1,6 +1,10 @@
-package jarwise.stats.estimate;
+package jarwise.stats.strata;
 
 import jarwise.base.InvalidInput;
+import jarwise.stats.estimate.DensityEstimate;
+import jarwise.stats.estimate.DensityEstimator;
+import jarwise.stats.estimate.DensityInterval;
+import jarwise.stats.estimate.Detection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

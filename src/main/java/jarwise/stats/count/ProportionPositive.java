@@ -1,4 +1,4 @@
-package jarwise.stats.estimate;
+package jarwise.stats.count;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;

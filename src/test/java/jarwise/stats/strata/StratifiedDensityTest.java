@@ -1,4 +1,4 @@
-package jarwise.stats.estimate;
+package jarwise.stats.strata;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,6 +9,11 @@ import jarwise.numeric.NegativeBinomial;
 import jarwise.numeric.SeededRandom;
 import jarwise.stats.Samples;
 import jarwise.stats.count.Observation;
+import jarwise.stats.estimate.DensityEstimate;
+import jarwise.stats.estimate.DensityEstimator;
+import jarwise.stats.estimate.DensityInterval;
+import jarwise.stats.estimate.Detection;
+import jarwise.stats.estimate.DetectionShare;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

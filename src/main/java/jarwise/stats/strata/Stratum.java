@@ -1,4 +1,4 @@
-package jarwise.stats.estimate;
+package jarwise.stats.strata;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;

@@ -1,4 +1,4 @@
-package jarwise.stats.estimate;
+package jarwise.stats.count;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
