@@ -11,8 +11,10 @@ import jarwise.render.words.Language;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Invented numbers to draw; evidence for nothing but the drawing. */
 final class Examples {
@@ -67,6 +69,28 @@ final class Examples {
                 List.of(
                         new Row("jars washed", "jars", false, jars),
                         new Row("larvae found", "found", true, counts)));
+    }
+
+    static Optional<SmallTrend.Happening> potsIn() {
+        return Optional.of(new SmallTrend.Happening(FIRST.plusDays(43), "pots in"));
+    }
+
+    static StageBars.Mix mix() {
+        return new StageBars.Mix(
+                treated(Language.ENGLISH).rounds().stream().map(Round::day).toList(),
+                List.of(
+                        stage("adult", StageMark.ADULT, 0, 1, 3, 16, 4, 24, 8, 3, 1, 1),
+                        stage("pupal stages", StageMark.PUPAL, 0, 0, 1, 2, 3, 4, 2, 1, 0, 0),
+                        stage("larva 2", StageMark.LARVA, 0, 2, 5, 20, 24, 43, 9, 3, 1, 0),
+                        stage("larva 1", StageMark.LARVA1, 0, 2, 7, 21, 25, 40, 8, 2, 1, 0)),
+                treated(Language.ENGLISH).treatments(),
+                "larvae among all",
+                List.of(StageMark.LARVA1, StageMark.LARVA));
+    }
+
+    private static StageBars.Stage stage(String name, StageMark mark, int... counts) {
+        return new StageBars.Stage(
+                name, mark, Arrays.stream(counts).mapToObj(OptionalInt::of).toList());
     }
 
     static Interval interval(int found) {

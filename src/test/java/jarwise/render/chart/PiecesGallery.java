@@ -9,6 +9,7 @@ import jarwise.render.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,6 +40,7 @@ final class PiecesGallery {
         strips();
         marks();
         trends();
+        rest();
         return out.append("</body></html>").toString();
     }
 
@@ -119,6 +121,35 @@ final class PiecesGallery {
             out.append("<div class=phone>");
             out.append(TrendChart.phone(axis, words).draw(trend, "Larvae")).append("</div>");
         }
+    }
+
+    private void rest() {
+        heading("Stages");
+        StageBars.Mix mix = Examples.mix();
+        out.append("<div class=desk>").append(StageBars.desk(words).draw(mix, "Stages"));
+        out.append("</div><div class=phone>").append(StageBars.phone(words).draw(mix, "Stages"));
+        out.append("</div>");
+        heading("The day");
+        DayBar day = new DayBar(LocalTime.of(7, 40), words);
+        Optional<LocalTime> now = Optional.of(day.now());
+        LocalTime until = LocalTime.of(10, 20);
+        out.append("<table><tr><td class=strip>").append(day.head());
+        for (DayBar.Kind kind : DayBar.Kind.values()) {
+            Optional<LocalTime> from = kind == DayBar.Kind.NO_ENTRY ? Optional.empty() : now;
+            out.append("<tr><td class=strip>").append(day.row(kind, from, until, 60, "a window"));
+            until = until.plusHours(5);
+        }
+        out.append("</table>");
+        heading("Emblem");
+        for (double size : new double[] {16, 24, 40, 84}) {
+            out.append(FilterEmblem.draw(size, Palette.DESK)).append(' ');
+        }
+        out.append(FilterEmblem.unread(84, Palette.DESK));
+        heading("Small trends");
+        SmallTrend small = new SmallTrend(Axis.density(0.1, figures), words);
+        Language language = words.language();
+        out.append(small.draw(Examples.treated(language), Optional.empty(), true));
+        out.append(small.draw(Examples.check(language), Examples.potsIn(), false));
     }
 
     private void heading(String text) {
