@@ -2,6 +2,7 @@ package jarwise.usecase.intake;
 
 import jarwise.pest.LifeStage;
 import jarwise.pest.Pest;
+import jarwise.pest.StageMark;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,15 +15,36 @@ import java.util.Optional;
  */
 record PestWords(List<Pest> pests, ImportChoices choices) {
 
+    /** What was counted where neither the sheet nor the person names a pest. */
+    static final Pest UNNAMED =
+            new Pest(
+                    "UNNAMED",
+                    Optional.empty(),
+                    "",
+                    "not named",
+                    false,
+                    List.of(
+                            new LifeStage("any", "any", StageMark.OTHER, 0),
+                            new LifeStage("egg", "egg", StageMark.EGG, 1),
+                            new LifeStage("larva", "larva", StageMark.LARVA, 2),
+                            new LifeStage("pupa", "pupa", StageMark.PUPAL, 3),
+                            new LifeStage("adult", "adult", StageMark.ADULT, 4)));
+
     /** {@return the pest meant by a word: code, EPPO code, scientific or common name, any case} */
     Optional<Pest> pest(String word) {
         String meant = choices.pestWords().getOrDefault(word, word);
+        if (meant.isEmpty() || meant.equals(UNNAMED.code())) {
+            return Optional.of(UNNAMED);
+        }
         return pests.stream().filter(pest -> isNamed(pest, meant)).findFirst();
     }
 
     /** {@return the stage of this pest meant by a word, singular or plural} */
     Optional<LifeStage> stage(Pest pest, String word) {
         String meant = plain(choices.stageWords().getOrDefault(word, word));
+        if (meant.isEmpty() && (pest.equals(UNNAMED) || pest.lifeStages().size() == 1)) {
+            return Optional.of(pest.lifeStages().get(0));
+        }
         return pest.lifeStages().stream()
                 .filter(stage -> plain(stage.code()).equals(meant))
                 .findFirst()

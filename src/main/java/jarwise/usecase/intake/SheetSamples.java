@@ -217,7 +217,7 @@ final class SheetSamples {
         String stageWord = row.text(KnownColumn.STAGE);
         String meant =
                 stageWord.isEmpty() ? words.choices().unnamed().stage().orElse("") : stageWord;
-        Optional<LifeStage> stage = stage(pest.get(), meant);
+        Optional<LifeStage> stage = words.stage(pest.get(), meant);
         if (stage.isEmpty()) {
             add(
                     row,
@@ -228,11 +228,6 @@ final class SheetSamples {
                     PestWords.stagesOf(pest.get()));
         }
         return stage.map(found -> new StageKey(pest.get().code(), found.code()));
-    }
-
-    private Optional<LifeStage> stage(Pest pest, String word) {
-        boolean onlyOne = word.isEmpty() && pest.lifeStages().size() == 1;
-        return onlyOne ? Optional.of(pest.lifeStages().get(0)) : words.stage(pest, word);
     }
 
     private void add(
