@@ -14,6 +14,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
@@ -215,6 +216,15 @@ public final class Database implements AutoCloseable {
             holder.execute("select pg_advisory_unlock(7008, hashtext(current_schema()))");
             holder.close();
         };
+    }
+
+    /** The same for writes that give nothing back. */
+    void writing(Consumer<Handle> work) {
+        write(
+                handle -> {
+                    work.accept(handle);
+                    return true;
+                });
     }
 
     Jdbi jdbi() {
