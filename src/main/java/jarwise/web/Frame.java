@@ -1,9 +1,14 @@
 package jarwise.web;
 
+import jarwise.pest.Pest;
+import jarwise.render.words.Days;
 import jarwise.render.words.Words;
 import jarwise.site.Nursery;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -54,6 +59,29 @@ public record Frame(
     /** {@return the text under a key} */
     public String say(String key, Object... arguments) {
         return words.say(key, arguments);
+    }
+
+    /** {@return a moment as this site's clocks showed it, such as 7 May 2026, 07:40} */
+    public String moment(Instant at) {
+        ZonedDateTime local = at.atZone(now.getZone());
+        return day(local.toLocalDate()) + ", " + new Days(words).time(local.toLocalTime());
+    }
+
+    /** {@return a day as people write it} */
+    public String day(LocalDate day) {
+        return new Days(words).dated(day);
+    }
+
+    /** {@return what a pest is called; the site's own name where no language has one} */
+    public String pestName(Pest pest) {
+        String key = "pest." + pest.code().toLowerCase(Locale.ROOT);
+        return words.has(key) ? words.say(key) : pest.commonName();
+    }
+
+    /** {@return what a life stage is called} */
+    public String stageName(String code) {
+        String key = "stage." + code;
+        return words.has(key) ? words.say(key) : code;
     }
 
     /** {@return the address of a page of this site} */
