@@ -126,8 +126,7 @@ public final class ImportCommand implements Callable<Integer> {
                     desk.nursery(
                             Optional.ofNullable(nursery), ZoneId.systemDefault(), takeBack == null);
             if (takeBack != null) {
-                ImportBatch batch =
-                        desk.takeBack().run(site.slug(), takeBack, person, reason);
+                ImportBatch batch = desk.takeBack().run(site.slug(), takeBack, person, reason);
                 out.print(ImportAnswer.takenBack(batch, answer.json));
             } else {
                 out.print(takeIn(desk, site.slug()));

@@ -23,25 +23,23 @@ public final class PestStore {
     /** {@return every pest with its stages, in order} */
     public Pests pests() {
         return database.read(
-                        handle -> {
-                            Map<String, List<LifeStage>> stages = stages(handle);
-                            return new Pests(
-                                    handle.createQuery("select * from pest order by position, code")
-                                            .map(
-                                                    (row, context) ->
-                                                            new Pest(
+                handle -> {
+                    Map<String, List<LifeStage>> stages = stages(handle);
+                    return new Pests(
+                            handle.createQuery("select * from pest order by position, code")
+                                    .map(
+                                            (row, context) ->
+                                                    new Pest(
+                                                            row.getString("code"),
+                                                            new Columns(row).optional("eppo_code"),
+                                                            row.getString("scientific_name"),
+                                                            row.getString("common_name"),
+                                                            row.getInt("natural_enemy") == 1,
+                                                            stages.getOrDefault(
                                                                     row.getString("code"),
-                                                                    Rows.text(row, "eppo_code"),
-                                                                    row.getString(
-                                                                            "scientific_name"),
-                                                                    row.getString("common_name"),
-                                                                    row.getInt("natural_enemy")
-                                                                            == 1,
-                                                                    stages.getOrDefault(
-                                                                            row.getString("code"),
-                                                                            List.of())))
-                                            .list());
-                        });
+                                                                    List.of())))
+                                    .list());
+                });
     }
 
     private static Map<String, List<LifeStage>> stages(Handle handle) {
@@ -69,17 +67,16 @@ public final class PestStore {
     /** Adds a pest with its stages at the end of the list, or changes the one with this code. */
     public void save(Pest pest) {
         database.writing(
-                        handle -> {
-                            int last =
-                                    handle.createQuery(
-                                                    "select coalesce(max(position), 0) from pest")
-                                            .mapTo(Integer.class)
-                                            .one();
-                            savePest(handle, pest, last + 1);
-                            for (LifeStage stage : pest.lifeStages()) {
-                                saveStage(handle, pest.code(), stage);
-                            }
-                        });
+                handle -> {
+                    int last =
+                            handle.createQuery("select coalesce(max(position), 0) from pest")
+                                    .mapTo(Integer.class)
+                                    .one();
+                    savePest(handle, pest, last + 1);
+                    for (LifeStage stage : pest.lifeStages()) {
+                        saveStage(handle, pest.code(), stage);
+                    }
+                });
     }
 
     private static void savePest(Handle handle, Pest pest, int position) {
@@ -103,9 +100,9 @@ public final class PestStore {
     private static void saveStage(Handle handle, String pest, LifeStage stage) {
         handle.createUpdate(
                         "insert into life_stage (pest, code, stage_group, mark, position) values"
-                                + " (:pest, :code, :group, :mark, :position) on conflict (pest, code)"
-                                + " do update set stage_group = excluded.stage_group, mark ="
-                                + " excluded.mark, position = excluded.position")
+                            + " (:pest, :code, :group, :mark, :position) on conflict (pest, code)"
+                            + " do update set stage_group = excluded.stage_group, mark ="
+                            + " excluded.mark, position = excluded.position")
                 .bind("pest", pest)
                 .bind("code", stage.code())
                 .bind("group", stage.group())

@@ -15,37 +15,37 @@ public final class ReaderStore {
     /** {@return everyone, by code} */
     public List<Reader> readers(String nursery) {
         return database.read(
-                        handle ->
-                                handle.createQuery(
-                                                "select code, role, language, active from reader"
-                                                        + " where nursery = :nursery order by code")
-                                        .bind("nursery", nursery)
-                                        .map(
-                                                (row, context) ->
-                                                        new Reader(
-                                                                row.getString(1),
-                                                                row.getString(2),
-                                                                row.getString(3),
-                                                                row.getInt(4) == 1))
-                                        .list());
+                handle ->
+                        handle.createQuery(
+                                        "select code, role, language, active from reader"
+                                                + " where nursery = :nursery order by code")
+                                .bind("nursery", nursery)
+                                .map(
+                                        (row, context) ->
+                                                new Reader(
+                                                        row.getString(1),
+                                                        row.getString(2),
+                                                        row.getString(3),
+                                                        row.getInt(4) == 1))
+                                .list());
     }
 
     /** Adds a person, or changes the one with this code. */
     public void save(String nursery, Reader reader) {
         database.writing(
-                        handle ->
-                                handle.createUpdate(
-                                                "insert into reader (nursery, code, role, language,"
-                                                        + " active) values (:nursery, :code, :role,"
-                                                        + " :language, :active) on conflict (nursery,"
-                                                        + " code) do update set role = excluded.role,"
-                                                        + " language = excluded.language, active ="
-                                                        + " excluded.active")
-                                        .bind("nursery", nursery)
-                                        .bind("code", reader.code())
-                                        .bind("role", reader.role())
-                                        .bind("language", reader.language())
-                                        .bind("active", reader.active() ? 1 : 0)
-                                        .execute());
+                handle ->
+                        handle.createUpdate(
+                                        "insert into reader (nursery, code, role, language,"
+                                                + " active) values (:nursery, :code, :role,"
+                                                + " :language, :active) on conflict (nursery,"
+                                                + " code) do update set role = excluded.role,"
+                                                + " language = excluded.language, active ="
+                                                + " excluded.active")
+                                .bind("nursery", nursery)
+                                .bind("code", reader.code())
+                                .bind("role", reader.role())
+                                .bind("language", reader.language())
+                                .bind("active", reader.active() ? 1 : 0)
+                                .execute());
     }
 }

@@ -33,17 +33,15 @@ public final class SampleStore {
     /** {@return samples in these states, newest day first, then by code} */
     public List<CollectedSample> inStates(String nursery, Collection<SampleState> states) {
         return database.read(
-                        handle ->
-                                handle.createQuery(
-                                                "select * from sample where nursery = :nursery"
-                                                        + " and state in (<states>)"
-                                                        + " order by collected_on desc, code")
-                                        .bindList(
-                                                "states",
-                                                states.stream().map(SampleRow::word).toList())
-                                        .bind("nursery", nursery)
-                                        .map((row, context) -> SampleRow.read(row))
-                                        .list());
+                handle ->
+                        handle.createQuery(
+                                        "select * from sample where nursery = :nursery"
+                                                + " and state in (<states>)"
+                                                + " order by collected_on desc, code")
+                                .bindList("states", states.stream().map(SampleRow::word).toList())
+                                .bind("nursery", nursery)
+                                .map((row, context) -> SampleRow.read(row))
+                                .list());
     }
 
     /**
@@ -55,18 +53,18 @@ public final class SampleStore {
      */
     public List<CollectedSample> list(String nursery, String part, int skip, int most) {
         return database.read(
-                        handle ->
-                                handle.createQuery(
-                                                "select * from sample where nursery = :nursery"
-                                                        + " and lower(code) like :part escape '!'"
-                                                        + " order by collected_on desc, code"
-                                                        + " limit :most offset :skip")
-                                        .bind("nursery", nursery)
-                                        .bind("part", contains(part))
-                                        .bind("most", most)
-                                        .bind("skip", skip)
-                                        .map((row, context) -> SampleRow.read(row))
-                                        .list());
+                handle ->
+                        handle.createQuery(
+                                        "select * from sample where nursery = :nursery"
+                                                + " and lower(code) like :part escape '!'"
+                                                + " order by collected_on desc, code"
+                                                + " limit :most offset :skip")
+                                .bind("nursery", nursery)
+                                .bind("part", contains(part))
+                                .bind("most", most)
+                                .bind("skip", skip)
+                                .map((row, context) -> SampleRow.read(row))
+                                .list());
     }
 
     private static String contains(String part) {
@@ -81,40 +79,39 @@ public final class SampleStore {
     /** {@return samples cut from one day to another, both included, by day and code} */
     public List<CollectedSample> between(String nursery, LocalDate from, LocalDate to) {
         return database.read(
-                        handle ->
-                                handle.createQuery(
-                                                "select * from sample where nursery = :nursery"
-                                                        + " and collected_on between :from and :to"
-                                                        + " order by collected_on, code")
-                                        .bind("nursery", nursery)
-                                        .bind("from", from.toString())
-                                        .bind("to", to.toString())
-                                        .map((row, context) -> SampleRow.read(row))
-                                        .list());
+                handle ->
+                        handle.createQuery(
+                                        "select * from sample where nursery = :nursery"
+                                                + " and collected_on between :from and :to"
+                                                + " order by collected_on, code")
+                                .bind("nursery", nursery)
+                                .bind("from", from.toString())
+                                .bind("to", to.toString())
+                                .map((row, context) -> SampleRow.read(row))
+                                .list());
     }
 
     /** {@return samples for which two records of one step wait for an answer} */
     public List<CollectedSample> withOpenQuestions(String nursery) {
         return database.read(
-                        handle ->
-                                handle.createQuery(
-                                                "select * from sample where nursery = :nursery"
-                                                        + " and open_questions > 0 order by code")
-                                        .bind("nursery", nursery)
-                                        .map((row, context) -> SampleRow.read(row))
-                                        .list());
+                handle ->
+                        handle.createQuery(
+                                        "select * from sample where nursery = :nursery"
+                                                + " and open_questions > 0 order by code")
+                                .bind("nursery", nursery)
+                                .map((row, context) -> SampleRow.read(row))
+                                .list());
     }
 
     /** {@return how many samples the nursery has} */
     public int count(String nursery) {
         return database.read(
-                        handle ->
-                                handle.createQuery(
-                                                "select count(*) from sample"
-                                                        + " where nursery = :nursery")
-                                        .bind("nursery", nursery)
-                                        .mapTo(Integer.class)
-                                        .one());
+                handle ->
+                        handle.createQuery(
+                                        "select count(*) from sample" + " where nursery = :nursery")
+                                .bind("nursery", nursery)
+                                .mapTo(Integer.class)
+                                .one());
     }
 
     /**
@@ -123,55 +120,53 @@ public final class SampleStore {
      */
     public List<CountedSample> counts(CountQuery query) {
         return database.read(
-                        handle -> {
-                            Query sql =
-                                    handle.createQuery(query.sql())
-                                            .bindList("stages", query.lifeStages())
-                                            .bind("nursery", query.nursery())
-                                            .bind("method", SampleRow.word(query.method()))
-                                            .bind("pest", query.pest())
-                                            .bind("from", query.from().toString())
-                                            .bind("to", query.to().toString())
-                                            .bind("all", query.lifeStages().size());
-                            query.bench().ifPresent(bench -> sql.bind("bench", bench));
-                            query.variety().ifPresent(variety -> sql.bind("variety", variety));
-                            query.house().ifPresent(house -> sql.bind("house", house));
-                            query.purpose()
-                                    .ifPresent(
-                                            purpose ->
-                                                    sql.bind("purpose", SampleRow.word(purpose)));
-                            return sql.map((row, context) -> CountedSample.read(row)).list();
-                        });
+                handle -> {
+                    Query sql =
+                            handle.createQuery(query.sql())
+                                    .bindList("stages", query.lifeStages())
+                                    .bind("nursery", query.nursery())
+                                    .bind("method", SampleRow.word(query.method()))
+                                    .bind("pest", query.pest())
+                                    .bind("from", query.from().toString())
+                                    .bind("to", query.to().toString())
+                                    .bind("all", query.lifeStages().size());
+                    query.bench().ifPresent(bench -> sql.bind("bench", bench));
+                    query.variety().ifPresent(variety -> sql.bind("variety", variety));
+                    query.house().ifPresent(house -> sql.bind("house", house));
+                    query.purpose()
+                            .ifPresent(purpose -> sql.bind("purpose", SampleRow.word(purpose)));
+                    return sql.map((row, context) -> CountedSample.read(row)).list();
+                });
     }
 
     /** {@return pests of which any stage was read in a crop sample in these days, by code} */
     public List<String> pestsRead(String nursery, LocalDate from, LocalDate to) {
         return database.read(
-                        handle ->
-                                handle.createQuery(
-                                                "select distinct c.pest from sample s join"
-                                                        + " sample_count c on c.nursery = s.nursery and"
-                                                        + " c.sample = s.code where s.nursery ="
-                                                        + " :nursery and s.role = 'crop' and"
-                                                        + " s.collected_on between :from and :to order"
-                                                        + " by c.pest")
-                                        .bind("nursery", nursery)
-                                        .bind("from", from.toString())
-                                        .bind("to", to.toString())
-                                        .mapTo(String.class)
-                                        .list());
+                handle ->
+                        handle.createQuery(
+                                        "select distinct c.pest from sample s join"
+                                                + " sample_count c on c.nursery = s.nursery and"
+                                                + " c.sample = s.code where s.nursery ="
+                                                + " :nursery and s.role = 'crop' and"
+                                                + " s.collected_on between :from and :to order"
+                                                + " by c.pest")
+                                .bind("nursery", nursery)
+                                .bind("from", from.toString())
+                                .bind("to", to.toString())
+                                .mapTo(String.class)
+                                .list());
     }
 
     /** {@return the last day on which any sample was cut; empty before the first} */
     public Optional<LocalDate> lastDay(String nursery) {
         return database.read(
-                        handle ->
-                                handle.createQuery(
-                                                "select max(collected_on) from sample where"
-                                                        + " nursery = :nursery and state <> 'planned'")
-                                        .bind("nursery", nursery)
-                                        .mapTo(String.class)
-                                        .findOne()
-                                        .map(LocalDate::parse));
+                handle ->
+                        handle.createQuery(
+                                        "select max(collected_on) from sample where"
+                                                + " nursery = :nursery and state <> 'planned'")
+                                .bind("nursery", nursery)
+                                .mapTo(String.class)
+                                .findOne()
+                                .map(LocalDate::parse));
     }
 }

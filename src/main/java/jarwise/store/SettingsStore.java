@@ -46,23 +46,23 @@ public final class SettingsStore {
     /** Adds a threshold. */
     public void add(String nursery, ActionThreshold threshold, Instant recordedAt) {
         database.writing(
-                        handle ->
-                                handle.createUpdate(
-                                                "insert into action_threshold (nursery, pest,"
-                                                        + " stage_group, density, set_on, set_by,"
-                                                        + " reason, source, recorded_at) values"
-                                                        + " (:nursery, :pest, :group, :density, :on,"
-                                                        + " :by, :reason, :source, :recorded)")
-                                        .bind("nursery", nursery)
-                                        .bind("pest", threshold.pest())
-                                        .bind("group", threshold.stageGroup())
-                                        .bind("density", threshold.density())
-                                        .bind("on", threshold.setOn().toString())
-                                        .bind("by", threshold.setBy())
-                                        .bind("reason", threshold.reason())
-                                        .bind("source", threshold.source())
-                                        .bind("recorded", Moments.write(recordedAt))
-                                        .execute());
+                handle ->
+                        handle.createUpdate(
+                                        "insert into action_threshold (nursery, pest,"
+                                                + " stage_group, density, set_on, set_by,"
+                                                + " reason, source, recorded_at) values"
+                                                + " (:nursery, :pest, :group, :density, :on,"
+                                                + " :by, :reason, :source, :recorded)")
+                                .bind("nursery", nursery)
+                                .bind("pest", threshold.pest())
+                                .bind("group", threshold.stageGroup())
+                                .bind("density", threshold.density())
+                                .bind("on", threshold.setOn().toString())
+                                .bind("by", threshold.setBy())
+                                .bind("reason", threshold.reason())
+                                .bind("source", threshold.source())
+                                .bind("recorded", Moments.write(recordedAt))
+                                .execute());
     }
 
     /** {@return all protocol versions, those that take over later first} */
@@ -94,27 +94,27 @@ public final class SettingsStore {
     /** Adds a protocol version. */
     public void add(String nursery, ProtocolVersion version, Instant recordedAt) {
         database.writing(
-                        handle ->
-                                handle.createUpdate(
-                                                "insert into protocol_version (nursery, holds_from,"
-                                                        + " freeze_hours, read_within_hours,"
-                                                        + " growing_points_per_jar,"
-                                                        + " shake_seconds_least, shake_seconds_most,"
-                                                        + " filter_cells, note, recorded_at) values"
-                                                        + " (:nursery, :from, :freeze, :within,"
-                                                        + " :points, :least, :most, :cells, :note,"
-                                                        + " :recorded)")
-                                        .bind("nursery", nursery)
-                                        .bind("from", version.holdsFrom().toString())
-                                        .bind("freeze", version.freezeHours())
-                                        .bind("within", version.readWithinHours())
-                                        .bind("points", version.growingPointsPerJar())
-                                        .bind("least", version.shakeSecondsLeast())
-                                        .bind("most", version.shakeSecondsMost())
-                                        .bind("cells", version.filterCells())
-                                        .bind("note", version.note())
-                                        .bind("recorded", Moments.write(recordedAt))
-                                        .execute());
+                handle ->
+                        handle.createUpdate(
+                                        "insert into protocol_version (nursery, holds_from,"
+                                                + " freeze_hours, read_within_hours,"
+                                                + " growing_points_per_jar,"
+                                                + " shake_seconds_least, shake_seconds_most,"
+                                                + " filter_cells, note, recorded_at) values"
+                                                + " (:nursery, :from, :freeze, :within,"
+                                                + " :points, :least, :most, :cells, :note,"
+                                                + " :recorded)")
+                                .bind("nursery", nursery)
+                                .bind("from", version.holdsFrom().toString())
+                                .bind("freeze", version.freezeHours())
+                                .bind("within", version.readWithinHours())
+                                .bind("points", version.growingPointsPerJar())
+                                .bind("least", version.shakeSecondsLeast())
+                                .bind("most", version.shakeSecondsMost())
+                                .bind("cells", version.filterCells())
+                                .bind("note", version.note())
+                                .bind("recorded", Moments.write(recordedAt))
+                                .execute());
     }
 
     /** {@return all shares ever adopted, those that take over later first} */
@@ -132,63 +132,61 @@ public final class SettingsStore {
                 row.getString("subject"),
                 row.getString("pest"),
                 row.getString("stage_group"),
-                Rows.number(row, "found"),
-                Rows.number(row, "known"),
-                Rows.number(row, "value"),
+                new Columns(row).optionalNumber("found"),
+                new Columns(row).optionalNumber("known"),
+                new Columns(row).optionalNumber("value"),
                 LocalDate.parse(row.getString("holds_from")),
-                Rows.day(row, "withdrawn_on"),
+                new Columns(row).optionalDay("withdrawn_on"),
                 row.getString("source"));
     }
 
     /** Adds an adopted share. */
     public void add(String nursery, DetectionValue share, Instant recordedAt) {
         database.writing(
-                        handle ->
-                                handle.createUpdate(
-                                                "insert into detection (nursery, kind, subject,"
-                                                        + " pest, stage_group, found, known, value,"
-                                                        + " holds_from, withdrawn_on, source,"
-                                                        + " recorded_at) values (:nursery, :kind,"
-                                                        + " :subject, :pest, :group, :found, :known,"
-                                                        + " :value, :from, :withdrawn, :source,"
-                                                        + " :recorded)")
-                                        .bind("nursery", nursery)
-                                        .bind("kind", SampleRow.word(share.kind()))
-                                        .bind("subject", share.subject())
-                                        .bind("pest", share.pest())
-                                        .bind("group", share.stageGroup())
-                                        .bind("found", boxed(share.found()))
-                                        .bind("known", boxed(share.known()))
-                                        .bind("value", boxed(share.value()))
-                                        .bind("from", share.holdsFrom().toString())
-                                        .bind(
-                                                "withdrawn",
-                                                share.withdrawnOn()
-                                                        .map(LocalDate::toString)
-                                                        .orElse(null))
-                                        .bind("source", share.source())
-                                        .bind("recorded", Moments.write(recordedAt))
-                                        .execute());
+                handle ->
+                        handle.createUpdate(
+                                        "insert into detection (nursery, kind, subject,"
+                                                + " pest, stage_group, found, known, value,"
+                                                + " holds_from, withdrawn_on, source,"
+                                                + " recorded_at) values (:nursery, :kind,"
+                                                + " :subject, :pest, :group, :found, :known,"
+                                                + " :value, :from, :withdrawn, :source,"
+                                                + " :recorded)")
+                                .bind("nursery", nursery)
+                                .bind("kind", SampleRow.word(share.kind()))
+                                .bind("subject", share.subject())
+                                .bind("pest", share.pest())
+                                .bind("group", share.stageGroup())
+                                .bind("found", boxed(share.found()))
+                                .bind("known", boxed(share.known()))
+                                .bind("value", boxed(share.value()))
+                                .bind("from", share.holdsFrom().toString())
+                                .bind(
+                                        "withdrawn",
+                                        share.withdrawnOn().map(LocalDate::toString).orElse(null))
+                                .bind("source", share.source())
+                                .bind("recorded", Moments.write(recordedAt))
+                                .execute());
     }
 
     /** Lets an adopted share end: it no longer holds from {@code day} on, and stays on record. */
     public void withdraw(String nursery, DetectionValue share, LocalDate day) {
         database.writing(
-                        handle ->
-                                handle.createUpdate(
-                                                "update detection set withdrawn_on = :day where"
-                                                        + " nursery = :nursery and kind = :kind and"
-                                                        + " subject = :subject and pest = :pest and"
-                                                        + " stage_group = :group and holds_from ="
-                                                        + " :from and withdrawn_on is null")
-                                        .bind("day", day.toString())
-                                        .bind("nursery", nursery)
-                                        .bind("kind", SampleRow.word(share.kind()))
-                                        .bind("subject", share.subject())
-                                        .bind("pest", share.pest())
-                                        .bind("group", share.stageGroup())
-                                        .bind("from", share.holdsFrom().toString())
-                                        .execute());
+                handle ->
+                        handle.createUpdate(
+                                        "update detection set withdrawn_on = :day where"
+                                                + " nursery = :nursery and kind = :kind and"
+                                                + " subject = :subject and pest = :pest and"
+                                                + " stage_group = :group and holds_from ="
+                                                + " :from and withdrawn_on is null")
+                                .bind("day", day.toString())
+                                .bind("nursery", nursery)
+                                .bind("kind", SampleRow.word(share.kind()))
+                                .bind("subject", share.subject())
+                                .bind("pest", share.pest())
+                                .bind("group", share.stageGroup())
+                                .bind("from", share.holdsFrom().toString())
+                                .execute());
     }
 
     /** {@return all other settings ever made, those that take over later first} */
@@ -209,29 +207,25 @@ public final class SettingsStore {
     /** Adds a setting. */
     public void add(String nursery, Setting setting, Instant recordedAt) {
         database.writing(
-                        handle ->
-                                handle.createUpdate(
-                                                "insert into setting (nursery, name, value,"
-                                                        + " holds_from, set_by, reason, recorded_at)"
-                                                        + " values (:nursery, :name, :value, :from,"
-                                                        + " :by, :reason, :recorded)")
-                                        .bind("nursery", nursery)
-                                        .bind("name", setting.name())
-                                        .bind("value", setting.value())
-                                        .bind("from", setting.holdsFrom().toString())
-                                        .bind("by", setting.setBy())
-                                        .bind("reason", setting.reason())
-                                        .bind("recorded", Moments.write(recordedAt))
-                                        .execute());
+                handle ->
+                        handle.createUpdate(
+                                        "insert into setting (nursery, name, value,"
+                                                + " holds_from, set_by, reason, recorded_at)"
+                                                + " values (:nursery, :name, :value, :from,"
+                                                + " :by, :reason, :recorded)")
+                                .bind("nursery", nursery)
+                                .bind("name", setting.name())
+                                .bind("value", setting.value())
+                                .bind("from", setting.holdsFrom().toString())
+                                .bind("by", setting.setBy())
+                                .bind("reason", setting.reason())
+                                .bind("recorded", Moments.write(recordedAt))
+                                .execute());
     }
 
     private <T> List<T> list(String sql, String nursery, RowMapper<T> mapper) {
         return database.read(
-                        handle ->
-                                handle.createQuery(sql)
-                                        .bind("nursery", nursery)
-                                        .map(mapper)
-                                        .list());
+                handle -> handle.createQuery(sql).bind("nursery", nursery).map(mapper).list());
     }
 
     private static @Nullable Double boxed(OptionalDouble value) {

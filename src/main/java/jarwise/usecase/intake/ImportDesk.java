@@ -38,8 +38,7 @@ public final class ImportDesk implements AutoCloseable {
 
     /** {@return what says what an import would do} */
     public PreviewImport preview() {
-        return new PreviewImport(
-                new EventStore(database), imports, new PestStore(database), sites);
+        return new PreviewImport(new EventStore(database), imports, new PestStore(database), sites);
     }
 
     /** {@return what takes a sheet in} */
@@ -62,7 +61,9 @@ public final class ImportDesk implements AutoCloseable {
         return new PestStore(database).pests().all();
     }
 
-    /** {@return samples whose counts differ from the fold of their events; none when all is well} */
+    /**
+     * {@return samples whose counts differ from the fold of their events; none when all is well}
+     */
     public List<String> staleSamples(String nursery) {
         return new EventStore(database).staleSamples(nursery);
     }

@@ -49,8 +49,7 @@ public record ImportPlan(
      * @param benches benches, with the house they would be put in
      * @param varieties varieties no crop lot has, with their crop
      */
-    public record NewPlaces(
-            List<String> houses, List<NamedIn> benches, List<NamedIn> varieties) {
+    public record NewPlaces(List<String> houses, List<NamedIn> benches, List<NamedIn> varieties) {
 
         public NewPlaces {
             houses = List.copyOf(houses);
@@ -75,8 +74,7 @@ public record ImportPlan(
     /** {@return how many counts are new, the same, and changed} */
     public ImportBatch.Counted counted() {
         long added = samples.stream().mapToLong(SampleDifference::added).sum();
-        long changed =
-                samples.stream().mapToLong(sample -> sample.counts().size()).sum() - added;
+        long changed = samples.stream().mapToLong(sample -> sample.counts().size()).sum() - added;
         long same = samples.stream().mapToLong(sample -> sample.same().size()).sum();
         return new ImportBatch.Counted((int) added, (int) same, (int) changed);
     }

@@ -11,8 +11,7 @@ public final class PreviewImport {
     private final SheetComparer comparer;
     private final ImportStore imports;
 
-    public PreviewImport(
-            EventStore events, ImportStore imports, PestStore pests, SiteStore sites) {
+    public PreviewImport(EventStore events, ImportStore imports, PestStore pests, SiteStore sites) {
         this.comparer = new SheetComparer(events, imports, pests, sites);
         this.imports = imports;
     }

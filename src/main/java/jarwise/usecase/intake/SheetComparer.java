@@ -61,8 +61,7 @@ record SheetComparer(EventStore events, ImportStore imports, PestStore pests, Si
                 sheet.notes());
     }
 
-    private Map<SampleCode, List<SampleEvent>> eventsOf(
-            String nursery, List<SheetSample> samples) {
+    private Map<SampleCode, List<SampleEvent>> eventsOf(String nursery, List<SheetSample> samples) {
         return events.ofSamples(nursery, samples.stream().map(SheetSample::code).toList());
     }
 

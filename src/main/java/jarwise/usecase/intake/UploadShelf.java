@@ -132,9 +132,7 @@ public final class UploadShelf {
         }
         int tooMany = files.size() - MOST_FILES + 1;
         List<Path> oldestFirst =
-                files.stream()
-                        .sorted((a, b) -> Long.compare(age(b), age(a)))
-                        .toList();
+                files.stream().sorted((a, b) -> Long.compare(age(b), age(a))).toList();
         for (int i = 0; i < oldestFirst.size(); i++) {
             Path path = oldestFirst.get(i);
             if (i < tooMany || age(path) > KEPT.toMillis()) {

@@ -71,9 +71,7 @@ record ChoicesForm(ImportChoices choices, List<String> header) {
         return new ImportChoices.Unnamed(
                 param(http, "pest"),
                 param(http, "stage"),
-                param(http, "method")
-                        .flatMap(ChoicesForm::method)
-                        .orElse(SamplingMethod.WASH));
+                param(http, "method").flatMap(ChoicesForm::method).orElse(SamplingMethod.WASH));
     }
 
     private static Optional<SamplingMethod> method(String word) {

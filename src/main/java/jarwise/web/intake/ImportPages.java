@@ -59,7 +59,9 @@ public final class ImportPages implements Pages {
         Frame frame = kit.frames().ofSite(http, "import");
         List<ImportBatch> batches = desk.batches(slug(frame));
         Optional<ImportBatch> done =
-                batches.stream().filter(batch -> batch.id().equals(http.queryParam("done"))).findAny();
+                batches.stream()
+                        .filter(batch -> batch.id().equals(http.queryParam("done")))
+                        .findAny();
         Map<String, Object> parameters = new LinkedHashMap<>();
         parameters.put("frame", frame);
         parameters.put("batches", batches);
@@ -101,8 +103,7 @@ public final class ImportPages implements Pages {
         show(http, frame, view(http, frame, kept, file));
     }
 
-    private PreviewView view(
-            Context http, Frame frame, UploadShelf.Kept kept, SheetFile file) {
+    private PreviewView view(Context http, Frame frame, UploadShelf.Kept kept, SheetFile file) {
         ChoicesForm form = form(http, frame, file);
         Optional<ImportPlan> plan = Optional.empty();
         Optional<SheetRefused> refused = Optional.empty();
@@ -124,8 +125,7 @@ public final class ImportPages implements Pages {
     }
 
     private void show(Context http, Frame frame, PreviewView view) {
-        kit.templates()
-                .answer(http, "import_preview.jte", Map.of("frame", frame, "view", view));
+        kit.templates().answer(http, "import_preview.jte", Map.of("frame", frame, "view", view));
     }
 
     private void takeIn(Context http) {

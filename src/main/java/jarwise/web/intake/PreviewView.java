@@ -96,8 +96,7 @@ public record PreviewView(
     public boolean lacks(String meaning) {
         for (int i = 0; i < header().size(); i++) {
             String chosen = meaningOf(i);
-            boolean wideStage =
-                    meaning.equals("stage") && chosen.equals(ChoicesForm.STAGE_COUNTS);
+            boolean wideStage = meaning.equals("stage") && chosen.equals(ChoicesForm.STAGE_COUNTS);
             if (chosen.equals(meaning) || wideStage) {
                 return false;
             }

@@ -118,8 +118,7 @@ class ImportSheetTest {
 
         ImportPlan plan = intake.preview(intake.sheet("week.csv", shorter));
 
-        assertThat(plan.gone())
-                .containsExactly(new ImportPlan.Gone(new SampleCode("A2"), ADULT));
+        assertThat(plan.gone()).containsExactly(new ImportPlan.Gone(new SampleCode("A2"), ADULT));
         assertThat(intake.counts("A2")).isEqualTo(Map.of(ADULT, 2L));
     }
 

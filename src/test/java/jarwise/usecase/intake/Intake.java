@@ -46,8 +46,7 @@ final class Intake implements AutoCloseable {
     Intake(Path folder) {
         this.folder = folder;
         this.database = Database.open(folder.resolve("data").toString());
-        new SiteStore(database)
-                .save(new Nursery(NURSERY, "Quillback Lane", ZoneOffset.UTC, "en"));
+        new SiteStore(database).save(new Nursery(NURSERY, "Quillback Lane", ZoneOffset.UTC, "en"));
         new PestStore(database).save(THRIPS);
     }
 
