@@ -41,7 +41,7 @@ public final class ReadSheet {
         if (request.frequency().isPresent()) {
             mapping = mapping.withFrequency(request.frequency().get());
         }
-        CountSheet sheet = SheetReader.counts(table, mapping);
+        CountSheet sheet = SheetReader.counts(table, mapping, request.selection().neverBlank());
         GroupedRows groups = RowSelector.select(sheet, request.selection());
         checkSamples(groups.groups(), request.frequency().orElse(""));
         List<Message> notes = new ArrayList<>(sheet.notes());

@@ -33,11 +33,12 @@ public final class RowSelector {
     /**
      * Puts the rows of a sheet together.
      *
-     * @param sheet a sheet without a fault
+     * @param sheet a sheet without a fault, read with the columns of {@link
+     *     SheetSelection#neverBlank()}
      * @param selection what to use of it
      * @return groups of counted rows, at least one group
-     * @throws jarwise.wire.table.SheetRefused if a column does not exist, a grouping cell is blank,
-     *     rows of a sample do not agree, or no counted row is left
+     * @throws jarwise.wire.table.SheetRefused if a column does not exist, rows of a sample do not
+     *     agree, or no counted row is left
      */
     public static GroupedRows select(CountSheet sheet, SheetSelection selection) {
         return new RowSelector(sheet, selection).groups();
@@ -53,7 +54,6 @@ public final class RowSelector {
             rows = new SampleRows(sheet, by, faults, notes).filled(rows);
         }
         rows = kept(rows, where);
-        checkGroups(rows, by);
         faults.refuseIfAny();
         noteMixed(rows, KnownColumn.STAGE, by);
         noteMixed(rows, KnownColumn.PEST, by);
@@ -99,17 +99,6 @@ public final class RowSelector {
             }
         }
         return kept;
-    }
-
-    private void checkGroups(List<CountRow> rows, int[] by) {
-        for (CountRow row : rows) {
-            for (int index : by) {
-                if (row.text(index).isEmpty()) {
-                    String column = columnName(index);
-                    faults.add(Fault.in(row.row(), column, "", FaultKind.GROUP_BLANK));
-                }
-            }
-        }
     }
 
     private String columnName(int index) {

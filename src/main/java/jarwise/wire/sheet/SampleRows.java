@@ -116,25 +116,11 @@ final class SampleRows {
     }
 
     private Map<List<String>, List<CountRow>> samples(List<CountRow> rows, int[] alsoBy) {
-        OptionalInt code = columns.index(KnownColumn.SAMPLE);
+        int code = columns.index(KnownColumn.SAMPLE).orElseThrow();
         Map<List<String>, List<CountRow>> samples = new LinkedHashMap<>();
-        if (code.isEmpty()) {
-            faults.add(
-                    Fault.in(
-                            columns.headerRow(),
-                            "",
-                            "sample",
-                            FaultKind.COLUMN_UNKNOWN,
-                            columns.names()));
-            return samples;
-        }
         for (CountRow row : rows) {
-            if (row.text(code.getAsInt()).isEmpty()) {
-                String name = columns.header().get(code.getAsInt());
-                faults.add(Fault.in(row.row(), name, "", FaultKind.SAMPLE_BLANK));
-            }
             List<String> key = values(row, alsoBy);
-            key.add(row.text(code.getAsInt()));
+            key.add(row.text(code));
             samples.computeIfAbsent(key, k -> new ArrayList<>()).add(row);
         }
         return samples;

@@ -8,13 +8,15 @@ import jarwise.wire.table.Faults;
 import jarwise.wire.table.Table;
 import jarwise.wire.table.TableRow;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
-import java.util.TreeMap;
 
 /** Turns a table into counts by a mapping of its columns: whole, or not at all. */
 public final class SheetReader {
@@ -22,21 +24,29 @@ public final class SheetReader {
     private final SheetColumns columns;
     private final Table table;
     private final boolean dates;
-    private final Faults faults = new Faults();
+    private final List<String> filled;
+    private final Faults faults;
 
-    private SheetReader(Table table, ColumnMapping mapping, boolean dates) {
+    private SheetReader(Table table, ColumnMapping mapping, boolean dates, List<String> filled) {
         this.table = table;
         this.dates = dates;
+        this.filled = filled;
+        this.faults = new Faults(table.faults());
         this.columns = new SheetColumns(table.headerRow(), table.header(), mapping);
     }
 
     /**
      * Reads counts for statistics: days are no matter.
      *
+     * @param table the sheet
+     * @param mapping what its columns mean
+     * @param filled columns that have to be there and may not be blank in any row, as they make
+     *     groups or samples
+     * @return its counts
      * @throws jarwise.wire.table.SheetRefused with every fault found
      */
-    public static CountSheet counts(Table table, ColumnMapping mapping) {
-        return new SheetReader(table, mapping, false).read();
+    public static CountSheet counts(Table table, ColumnMapping mapping, List<String> filled) {
+        return new SheetReader(table, mapping, false, filled).read();
     }
 
     /**
@@ -45,7 +55,7 @@ public final class SheetReader {
      * @throws jarwise.wire.table.SheetRefused with every fault found
      */
     public static CountSheet samples(Table table, ColumnMapping mapping) {
-        return new SheetReader(table, mapping, true).read();
+        return new SheetReader(table, mapping, true, List.of()).read();
     }
 
     /**
@@ -79,7 +89,7 @@ public final class SheetReader {
     }
 
     private static List<String> knownNames() {
-        return java.util.Arrays.stream(KnownColumn.values()).map(KnownColumn::text).toList();
+        return Arrays.stream(KnownColumn.values()).map(KnownColumn::text).toList();
     }
 
     private static Optional<String> named(Table table, String name, Faults faults) {
@@ -109,9 +119,11 @@ public final class SheetReader {
         SheetColumns checked = new SheetColumns(table.headerRow(), table.header(), mapping);
         RowReader reader =
                 new RowReader(checked, new CellReader(table.decimalComma()), dates, faults);
+        int[] neverBlank = neverBlank(checked);
         List<CountRow> rows = new ArrayList<>(table.rows().size());
         for (TableRow row : table.rows()) {
             reader.read(row, rows);
+            checkFilled(checked, row, neverBlank);
         }
         if (faults.number() == 0 && rows.stream().noneMatch(row -> row.count().isCounted())) {
             faults.add(Fault.in(table.headerRow(), "count", "", FaultKind.COUNT_NOWHERE));
@@ -120,22 +132,39 @@ public final class SheetReader {
         return new CountSheet(checked, rows, notes(checked, rows, reader));
     }
 
+    private int[] neverBlank(SheetColumns checked) {
+        Set<Integer> places = new LinkedHashSet<>();
+        for (String name : filled) {
+            OptionalInt index = checked.index(name);
+            if (index.isEmpty()) {
+                unknown(name, List.of(checked.names().split(", ")));
+            } else if (index.getAsInt() != SheetColumns.STAGE_OF_WIDE_SHEET) {
+                places.add(index.getAsInt());
+            }
+        }
+        return places.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private void checkFilled(SheetColumns checked, TableRow row, int[] neverBlank) {
+        for (int index : neverBlank) {
+            if (row.cells().get(index).isEmpty()) {
+                String name = table.header().get(index);
+                boolean sample = checked.mapping().of(KnownColumn.SAMPLE).equals(Optional.of(name));
+                FaultKind kind = sample ? FaultKind.SAMPLE_BLANK : FaultKind.GROUP_BLANK;
+                faults.add(Fault.in(row.row(), name, "", kind));
+            }
+        }
+    }
+
     /** Holds the mapping against the header; reading on without a count would make no sense. */
     private ColumnMapping checkedMapping() {
         ColumnMapping mapping = columns.mapping();
         ColumnMapping checked = mapping;
-        Map<String, KnownColumn> meanings = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-        for (String name : table.header()) {
-            boolean repeated = KnownColumn.of(name).isPresent() && meanings.containsKey(name);
-            if (repeated) {
-                faults.add(headerFault(name, FaultKind.HEADER_REPEATED));
-            }
-            KnownColumn.of(name).ifPresent(known -> meanings.put(name, known));
-        }
+        checkCaseOfNames();
         Set<String> used = new HashSet<>();
         for (Map.Entry<KnownColumn, String> entry : mapping.columns().entrySet()) {
             if (!table.header().contains(entry.getValue())) {
-                unknown(entry.getValue());
+                unknown(entry.getValue(), table.header());
             } else if (!used.add(entry.getValue())) {
                 faults.add(headerFault(entry.getValue(), FaultKind.COLUMN_MEANT_TWICE));
             }
@@ -151,8 +180,26 @@ public final class SheetReader {
             checked = name.isPresent() ? checked.withFrequency(name.get()) : checked;
         }
         checkCellColumns(mapping);
-        faults.refuseIfAny();
+        if (faults.number() > table.faults().number()) {
+            faults.refuseIfAny();
+        }
         return checked;
+    }
+
+    /**
+     * Count and count are one column to Jarwise; names that are quite the same are known already.
+     */
+    private void checkCaseOfNames() {
+        Map<KnownColumn, String> names = new EnumMap<>(KnownColumn.class);
+        for (String name : table.header()) {
+            Optional<KnownColumn> known = KnownColumn.of(name);
+            if (known.isPresent()) {
+                String before = names.putIfAbsent(known.get(), name);
+                if (before != null && !before.equals(name)) {
+                    faults.add(headerFault(name, FaultKind.HEADER_REPEATED));
+                }
+            }
+        }
     }
 
     private List<String> namedAll(List<String> names) {
@@ -200,8 +247,8 @@ public final class SheetReader {
                 .orElseGet(() -> table.header().get(table.header().size() - 1));
     }
 
-    private void unknown(String name) {
-        faults.add(headerFault(name, FaultKind.COLUMN_UNKNOWN, Guess.among(table.header(), name)));
+    private void unknown(String name, List<String> names) {
+        faults.add(headerFault(name, FaultKind.COLUMN_UNKNOWN, Guess.among(names, name)));
     }
 
     private Fault headerFault(String name, FaultKind kind, String... arguments) {

@@ -3,6 +3,7 @@ package jarwise.wire.sheet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Which rows of a sheet to use and how to put them together.
@@ -23,5 +24,13 @@ public record SheetSelection(
     /** {@return every row, in one group} */
     public static SheetSelection everything() {
         return new SheetSelection(Map.of(), List.of(), false, false);
+    }
+
+    /** {@return the columns in which every row of the sheet needs a value} */
+    public List<String> neverBlank() {
+        boolean samples = perSample || fillZeros;
+        return samples
+                ? Stream.concat(by.stream(), Stream.of(KnownColumn.SAMPLE.text())).toList()
+                : by;
     }
 }

@@ -1,7 +1,6 @@
 package jarwise.wire.table;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /** Gathers faults while a sheet is checked to its end: the first twenty, and how many there are. */
@@ -10,14 +9,32 @@ public final class Faults {
     /** A person corrects a sheet in a few goes; more than this is not read. */
     public static final int SHOWN = 20;
 
+    /** In the order of the rows. */
     private final List<Fault> first = new ArrayList<>();
+
     private int number;
+
+    /** Begins with none. */
+    public Faults() {}
+
+    /** Begins with those found before. */
+    public Faults(Faults before) {
+        first.addAll(before.first);
+        number = before.number;
+    }
 
     /** Notes a fault. */
     public void add(Fault fault) {
         number++;
-        if (first.size() < SHOWN) {
-            first.add(fault);
+        int place = first.size();
+        while (place > 0 && first.get(place - 1).row() > fault.row()) {
+            place--;
+        }
+        if (place < SHOWN) {
+            first.add(place, fault);
+        }
+        if (first.size() > SHOWN) {
+            first.remove(SHOWN);
         }
     }
 
@@ -29,9 +46,7 @@ public final class Faults {
     /** Refuses the whole sheet if there was any fault. */
     public void refuseIfAny() {
         if (number > 0) {
-            List<Fault> sorted =
-                    first.stream().sorted(Comparator.comparingInt(Fault::row)).toList();
-            throw new SheetRefused(sorted, number);
+            throw new SheetRefused(first, number);
         }
     }
 

@@ -141,8 +141,7 @@ final class TableBuilder {
         if (rows.isEmpty() && faults.number() == 0) {
             faults.add(Fault.in(headerRow, "", "", FaultKind.NO_DATA_ROW));
         }
-        faults.refuseIfAny();
-        return new Table(headerRow, header, rows, decimalComma, emptyRows, formulas);
+        return new Table(headerRow, header, rows, decimalComma, emptyRows, formulas, faults);
     }
 
     private String remembered(String text) {

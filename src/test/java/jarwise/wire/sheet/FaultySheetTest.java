@@ -7,8 +7,10 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import jarwise.wire.table.Fault;
 import jarwise.wire.table.FaultKind;
+import jarwise.wire.table.Table;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -156,5 +158,35 @@ class FaultySheetTest {
                                                 "x,a")))
                 .extracting(Fault::row)
                 .containsExactly(5);
+    }
+
+    @Test
+    void findsFaultsOfShapeAndOfCellsAtOnce() {
+        Table table = Sheets.csv("count,house,house", "1,a,b", "x,a,b", "2,a", "3,,b");
+
+        assertThat(
+                        Sheets.faultsOf(
+                                () ->
+                                        SheetReader.counts(
+                                                table,
+                                                ColumnMapping.exact(table.header()),
+                                                List.of("house", "hous"))))
+                .extracting(Fault::row, Fault::kind)
+                .containsExactly(
+                        tuple(1, HEADER_REPEATED),
+                        tuple(1, COLUMN_UNKNOWN),
+                        tuple(3, COUNT_NOT_A_NUMBER),
+                        tuple(4, CELLS_MISSING),
+                        tuple(5, GROUP_BLANK));
+    }
+
+    @Test
+    void showsTheFirstFaultsOfTheSheetWhicheverWereFoundFirst() {
+        String text = "count,v\n" + "x,a\n".repeat(30) + "1\n".repeat(30);
+
+        assertThat(Sheets.faultsOf(() -> Sheets.counts(text.split("\n", -1))))
+                .extracting(Fault::row)
+                .startsWith(2, 3, 4)
+                .endsWith(21);
     }
 }

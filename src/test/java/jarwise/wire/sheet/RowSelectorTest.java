@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import jarwise.base.Message;
 import jarwise.wire.table.Fault;
 import jarwise.wire.table.FaultKind;
+import jarwise.wire.table.Table;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -95,9 +96,14 @@ class RowSelectorTest {
 
     @Test
     void refusesABlankInAGroupingColumn() {
-        CountSheet sheet = Sheets.counts("count,variety", "1,a", "2,", "3,b");
+        Table table = Sheets.csv("count,variety", "1,a", "2,", "3,b");
+        ColumnMapping mapping = ColumnMapping.exact(table.header());
 
-        assertThat(Sheets.faultsOf(() -> RowSelector.select(sheet, by("variety"))))
+        assertThat(
+                        Sheets.faultsOf(
+                                () ->
+                                        SheetReader.counts(
+                                                table, mapping, by("variety").neverBlank())))
                 .extracting(Fault::row, Fault::column, Fault::kind)
                 .containsExactly(tuple(3, "variety", FaultKind.GROUP_BLANK));
     }

@@ -76,7 +76,7 @@ class SheetReaderTest {
         ColumnMapping mapping =
                 ColumnMapping.exact(table.header()).withCountColumns(List.of("larva", "Adult"));
 
-        assertThat(SheetReader.counts(table, mapping).rows())
+        assertThat(Sheets.counts(table, mapping).rows())
                 .extracting(
                         CountRow::row,
                         row -> row.text(KnownColumn.STAGE),
@@ -94,7 +94,7 @@ class SheetReaderTest {
         Table table = Sheets.csv("TICKS,chicks", "5,2");
 
         CountRow row =
-                SheetReader.counts(
+                Sheets.counts(
                                 table,
                                 SheetReader.renamed(
                                         table, Map.of("count", "ticks", "units", "chicks")))
@@ -161,7 +161,7 @@ class SheetReaderTest {
                         "1,30.2.2026");
         ColumnMapping mapping = ColumnMapping.exact(table.header());
 
-        assertThat(SheetReader.counts(table, mapping).rows())
+        assertThat(Sheets.counts(table, mapping).rows())
                 .extracting(CountRow::date)
                 .containsExactly(
                         Optional.of(LocalDate.of(2026, 3, 14)),

@@ -35,7 +35,11 @@ public final class Sheets {
     }
 
     public static CountSheet counts(Table table) {
-        return SheetReader.counts(table, ColumnMapping.exact(table.header()));
+        return counts(table, ColumnMapping.exact(table.header()));
+    }
+
+    public static CountSheet counts(Table table, ColumnMapping mapping) {
+        return SheetReader.counts(table, mapping, List.of());
     }
 
     public static CountSheet counts(String... lines) {
