@@ -1,0 +1,20 @@
+package jarwise.render.report;
+
+/** Sheets a letter is printed on: by country, not by language. */
+public enum Paper {
+    A4(210, 297),
+    LETTER(215.9, 279.4);
+
+    private final double widthMm;
+    private final double heightMm;
+
+    Paper(double widthMm, double heightMm) {
+        this.widthMm = widthMm;
+        this.heightMm = heightMm;
+    }
+
+    /** {@return the page rule for the stylesheet} */
+    String pageRule() {
+        return "@page{size:%smm %smm;margin:11mm 16mm 8mm}".formatted(widthMm, heightMm);
+    }
+}
