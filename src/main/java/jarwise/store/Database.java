@@ -1,16 +1,10 @@
 package jarwise.store;
 
-import static java.nio.file.StandardOpenOption.CREATE;
-import static java.nio.file.StandardOpenOption.WRITE;
-
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import jarwise.base.InvalidInput;
-import jarwise.base.Message;
 import jarwise.base.Refused;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -56,7 +50,7 @@ public final class Database implements AutoCloseable {
     public static Database open(String address) {
         Database database = connect(address);
         try {
-            new Schema(database.pool, database.jdbi).bringUpToDate();
+            database.schema().bringUpToDate();
             return database;
         } catch (RuntimeException e) {
             database.close();
@@ -73,6 +67,10 @@ public final class Database implements AutoCloseable {
     }
 
     private static InvalidInput cannotOpen(String address, Exception cause) {
+        RuntimeException told = cause instanceof JdbiException e ? StoreFaults.told(e) : null;
+        if (told instanceof Refused refused) {
+            return refused;
+        }
         if (cause instanceof InvalidInput known) {
             return known;
         }
@@ -94,9 +92,21 @@ public final class Database implements AutoCloseable {
         return address.replaceAll("(password=)[^&]*", "$1…").replaceAll(":[^:@/]+@", ":…@");
     }
 
-    private static Database sqlite(String address) throws IOException {
+    /**
+     * {@return the file that holds the data at an address; empty for a database server}
+     *
+     * @param address as in {@link #open}
+     */
+    public static Optional<Path> fileAt(String address) {
+        if (address.contains("postgresql://")) {
+            return Optional.empty();
+        }
         Path place = Path.of(address).toAbsolutePath();
-        Path file = address.endsWith(".db") ? place : place.resolve(FILE);
+        return Optional.of(address.endsWith(".db") ? place : place.resolve(FILE));
+    }
+
+    private static Database sqlite(String address) throws IOException {
+        Path file = fileAt(address).orElseThrow();
         Files.createDirectories(file.getParent());
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl("jdbc:sqlite:" + file);
@@ -173,49 +183,8 @@ public final class Database implements AutoCloseable {
      *
      * @throws Refused if another server has them
      */
-    public AutoCloseable lockForServer() {
-        return file.isPresent() ? lock(file.get()) : lockOnServer();
-    }
-
-    private static AutoCloseable lock(Path file) {
-        Path lockFile = file.resolveSibling(file.getFileName() + ".lock");
-        try {
-            FileChannel channel = FileChannel.open(lockFile, CREATE, WRITE);
-            if (!locked(channel)) {
-                channel.close();
-                throw new Refused(Message.of("store.second-server"));
-            }
-            return channel;
-        } catch (IOException e) {
-            throw cannotOpen(lockFile.toString(), e);
-        }
-    }
-
-    private static boolean locked(FileChannel channel) throws IOException {
-        try {
-            return channel.tryLock() != null;
-        } catch (OverlappingFileLockException e) {
-            return false;
-        }
-    }
-
-    private AutoCloseable lockOnServer() {
-        // The lock lives as long as its connection, so that a crashed server leaves none behind.
-        Handle holder = jdbi.open();
-        boolean locked =
-                holder.createQuery(
-                                "select pg_try_advisory_lock(7008, hashtext(current_schema())) as"
-                                        + " locked")
-                        .mapTo(Boolean.class)
-                        .one();
-        if (!locked) {
-            holder.close();
-            throw new Refused(Message.of("store.second-server"));
-        }
-        return () -> {
-            holder.execute("select pg_advisory_unlock(7008, hashtext(current_schema()))");
-            holder.close();
-        };
+    public ServerLock lockForServer() {
+        return file.isPresent() ? ServerLock.ofFile(file.get()) : ServerLock.ofServer(jdbi);
     }
 
     /** The same for writes that give nothing back. */
@@ -229,6 +198,10 @@ public final class Database implements AutoCloseable {
 
     Jdbi jdbi() {
         return jdbi;
+    }
+
+    Schema schema() {
+        return new Schema(pool, jdbi, dialect);
     }
 
     Dialect dialect() {

@@ -2,15 +2,20 @@ package jarwise.store;
 
 /** The handful of strings in which the two databases differ. */
 enum Dialect {
-    SQLITE("select 1", "journal_mode"),
-    POSTGRESQL("select pg_advisory_xact_lock(7007)", "server_version");
+    SQLITE(
+            "select 1",
+            "select count(*) from sqlite_master where type = 'table' and name = 'schema_history'"),
+    POSTGRESQL(
+            "select pg_advisory_xact_lock(7007)",
+            "select count(*) from information_schema.tables where table_schema ="
+                    + " current_schema() and table_name = 'schema_history'");
 
     private final String appendLock;
-    private final String about;
+    private final String hasHistory;
 
-    Dialect(String appendLock, String about) {
+    Dialect(String appendLock, String hasHistory) {
         this.appendLock = appendLock;
-        this.about = about;
+        this.hasHistory = hasHistory;
     }
 
     /**
@@ -21,8 +26,8 @@ enum Dialect {
         return appendLock;
     }
 
-    /** {@return a setting that tells the database apart in messages} */
-    String about() {
-        return about;
+    /** {@return the question whether the tables have a history, 1 or 0} */
+    String hasHistory() {
+        return hasHistory;
     }
 }

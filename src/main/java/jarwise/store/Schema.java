@@ -3,8 +3,8 @@ package jarwise.store;
 import jarwise.base.InvalidInput;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /**
  * Brings the tables up to date. The migration library is loaded only when the version differs: it
@@ -17,10 +17,12 @@ final class Schema {
 
     private final DataSource source;
     private final Jdbi jdbi;
+    private final Dialect dialect;
 
-    Schema(DataSource source, Jdbi jdbi) {
+    Schema(DataSource source, Jdbi jdbi, Dialect dialect) {
         this.source = source;
         this.jdbi = jdbi;
+        this.dialect = dialect;
     }
 
     void bringUpToDate() {
@@ -34,31 +36,34 @@ final class Schema {
                                     + " %s). Maybe an old copy of the program was started.")
                             .formatted(version, NEWEST));
         }
-        migrate();
+        migrate("classpath:sql");
     }
 
-    private void migrate() {
+    /** Each file is one transaction with its note of the version: all of it happens, or none. */
+    void migrate(String... folders) {
         Flyway.configure(Schema.class.getClassLoader())
                 .dataSource(source)
-                .locations("classpath:sql")
+                .locations(folders)
                 .table("schema_history")
                 .load()
                 .migrate();
     }
 
     /** The version of the tables; empty when there are none yet. */
-    private String version() {
-        try {
-            return jdbi.withHandle(
-                    handle ->
-                            handle.createQuery(
-                                            "select version from schema_history where success ="
-                                                    + " true order by installed_rank desc limit 1")
-                                    .mapTo(String.class)
-                                    .findOne()
-                                    .orElse(""));
-        } catch (JdbiException e) {
-            return "";
-        }
+    String version() {
+        return jdbi.withHandle(handle -> hasHistory(handle) ? version(handle) : "");
+    }
+
+    private boolean hasHistory(Handle handle) {
+        return handle.createQuery(dialect.hasHistory()).mapTo(Integer.class).one() > 0;
+    }
+
+    private static String version(Handle handle) {
+        return handle.createQuery(
+                        "select version from schema_history where success = true"
+                                + " order by installed_rank desc limit 1")
+                .mapTo(String.class)
+                .findOne()
+                .orElse("");
     }
 }
