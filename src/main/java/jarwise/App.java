@@ -1,13 +1,34 @@
 package jarwise;
 
+import jarwise.base.InvalidInput;
+import jarwise.base.Refused;
+import jarwise.cli.BackupCommand;
+import jarwise.cli.CommandEntry;
 import jarwise.cli.Commands;
+import jarwise.cli.ImportCommand;
+import jarwise.cli.RestoreCommand;
+import jarwise.cli.VerifyCommand;
+import jarwise.render.words.Language;
+import jarwise.render.words.Words;
+import jarwise.usecase.DataPlace;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
+import java.time.InstantSource;
+import java.util.Arrays;
+import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
-/** Builds every object once and connects them. */
+/** Where the program starts: {@code serve}, or one of the commands. */
 public final class App {
+
+    private static final Logger QUIET = Logger.getLogger("");
+    private static final int PORTS_TO_TRY = 50;
 
     private App() {}
 
@@ -17,13 +38,79 @@ public final class App {
      * @param args command and options
      */
     public static void main(String[] args) {
-        boolean trace = "1".equals(System.getenv("JARWISE_TRACE"));
+        QUIET.setLevel(Level.WARNING);
+        PrintStream out = stream(FileDescriptor.out);
+        PrintStream err = stream(FileDescriptor.err);
         int code =
-                Commands.computing(trace)
-                        .run(args, stream(FileDescriptor.out), stream(FileDescriptor.err));
+                args.length > 0 && args[0].equals("serve")
+                        ? serve(Arrays.asList(args).subList(1, args.length), out, err)
+                        : commands().run(args, out, err);
         if (code != Commands.DONE) {
             System.exit(code);
         }
+    }
+
+    /** {@return every command but {@code serve}, which is read by hand for a quick start} */
+    public static Commands commands() {
+        InstantSource clock = InstantSource.system();
+        String usual = DataPlace.here("jarwise").toString();
+        return Commands.computing("1".equals(System.getenv("JARWISE_TRACE")))
+                .and(
+                        List.of(
+                                new CommandEntry(
+                                        "import",
+                                        "put the counts of a sheet on record",
+                                        out -> new ImportCommand(out, usual, clock)),
+                                new CommandEntry(
+                                        "serve",
+                                        "show the pages: --data DIR, --database ADDRESS, --port N",
+                                        out -> () -> Commands.WRONG_INPUT),
+                                new CommandEntry(
+                                        "backup",
+                                        "copy all data into one file, and check the copy",
+                                        out -> new BackupCommand(out, usual, clock)),
+                                new CommandEntry(
+                                        "restore",
+                                        "put a copy in the place of the data",
+                                        out -> new RestoreCommand(out, usual, clock)),
+                                new CommandEntry(
+                                        "verify",
+                                        "are the data whole and unaltered?",
+                                        out -> new VerifyCommand(out, usual))));
+    }
+
+    private static int serve(List<String> words, PrintStream out, PrintStream err) {
+        try {
+            ServeOptions options = ServeOptions.of(words, DataPlace.here("jarwise").toString());
+            Program program = Program.open(options.address(), InstantSource.system());
+            int port = program.serve(freePort(options));
+            Runtime.getRuntime().addShutdownHook(new Thread(program::close, "close"));
+            out.printf("Jarwise is at http://127.0.0.1:%d/%n", port);
+            out.printf("Its data are at %s. Stop it with Ctrl+C.%n", options.address());
+            out.flush();
+            return Commands.DONE;
+        } catch (Refused refused) {
+            err.println(Words.of(Language.ENGLISH).say(refused.reason()));
+        } catch (InvalidInput fault) {
+            err.println(fault.getMessage());
+        }
+        err.flush();
+        return Commands.WRONG_INPUT;
+    }
+
+    /** The wanted port, or the next free one when it is taken and nobody asked for it. */
+    private static int freePort(ServeOptions options) {
+        int last = options.portGiven() ? options.port() : options.port() + PORTS_TO_TRY;
+        for (int port = options.port(); port <= last; port++) {
+            try (ServerSocket probe = new ServerSocket(port, 1, InetAddress.getLoopbackAddress())) {
+                return options.port() == 0 ? 0 : probe.getLocalPort();
+            } catch (IOException e) {
+                // Taken by another program: the next one is tried.
+            }
+        }
+        throw new InvalidInput(
+                "Port %d is taken by another program; maybe Jarwise is running already."
+                        .formatted(options.port()));
     }
 
     /** UTF-8 whatever the platform thinks. */

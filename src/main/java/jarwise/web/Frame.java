@@ -34,17 +34,7 @@ public record Frame(
         Look look) {
 
     /** Menu entries in order; an empty text is a divider. */
-    public static final List<String> MENU =
-            List.of(
-                    "today",
-                    "samples",
-                    "import",
-                    "",
-                    "findings",
-                    "report",
-                    "",
-                    "methods",
-                    "settings");
+    public static final List<String> MENU = List.of("today", "import", "", "methods");
 
     /**
      * Addresses of what a page loads.

@@ -1,0 +1,80 @@
+package jarwise;
+
+import jarwise.store.Database;
+import jarwise.store.SampleStore;
+import jarwise.store.ServerLock;
+import jarwise.store.SiteStore;
+import jarwise.usecase.OpenSite;
+import jarwise.usecase.intake.ImportDesk;
+import jarwise.usecase.intake.UploadShelf;
+import jarwise.web.Pages;
+import jarwise.web.Server;
+import jarwise.web.home.HomePages;
+import jarwise.web.intake.ImportPages;
+import jarwise.web.methods.MethodsPages;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.List;
+
+/** One set of data, opened and served. Every object is made here, once. */
+public final class Program implements AutoCloseable {
+
+    private final Database database;
+    private final ServerLock lock;
+    private final Server server;
+
+    private Program(Database database, ServerLock lock, InstantSource clock) {
+        this.database = database;
+        this.lock = lock;
+        OpenSite site = new OpenSite(new SiteStore(database), new SampleStore(database));
+        this.server =
+                new Server(site::nurseries, clock, kit -> screens(kit, site, database, clock));
+    }
+
+    /**
+     * Opens the data at an address for one server.
+     *
+     * @param address folder, file or PostgreSQL database
+     * @param clock what time it is
+     * @throws jarwise.base.InvalidInput if the data cannot be opened or another server has them
+     */
+    public static Program open(String address, InstantSource clock) {
+        Database database = Database.open(address);
+        try {
+            return new Program(database, database.lockForServer(), clock);
+        } catch (RuntimeException e) {
+            database.close();
+            throw e;
+        }
+    }
+
+    private static List<Pages> screens(
+            Server.Kit kit, OpenSite site, Database database, InstantSource clock) {
+        Path shelf =
+                database.file()
+                        .map(file -> file.resolveSibling("uploads"))
+                        .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir"), "jarwise"));
+        return List.of(
+                new HomePages(kit, site),
+                new ImportPages(
+                        kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
+                new MethodsPages(kit));
+    }
+
+    /**
+     * Starts serving on 127.0.0.1.
+     *
+     * @param port wanted port; 0 for any
+     * @return the port it got
+     */
+    public int serve(int port) {
+        return server.start(port);
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        lock.close();
+        database.close();
+    }
+}

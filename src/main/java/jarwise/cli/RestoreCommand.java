@@ -1,0 +1,50 @@
+package jarwise.cli;
+
+import jarwise.usecase.Restore;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code jarwise restore COPY}: a checked copy takes the place of the data. */
+@Command(
+        name = "restore",
+        description = "Puts a copy in the place of the data, which are moved aside.")
+public final class RestoreCommand implements Callable<Integer> {
+
+    private final PrintStream out;
+    private final InstantSource clock;
+
+    @Parameters(paramLabel = "COPY", description = "a file that backup wrote")
+    Path copy = Path.of("");
+
+    @Option(
+            names = {"--data", "--database"},
+            paramLabel = "DIR|ADDRESS",
+            description = "data folder, or address of an empty PostgreSQL database")
+    String address;
+
+    /**
+     * Makes the command.
+     *
+     * @param out where the answer goes
+     * @param usualAddress where the data lie when no option says
+     */
+    public RestoreCommand(PrintStream out, String usualAddress, InstantSource clock) {
+        this.out = out;
+        this.address = usualAddress;
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<Path> aside = new Restore(clock).run(copy, address);
+        out.printf("%s is now the data at %s.%n", copy, address);
+        aside.ifPresent(file -> out.printf("What was there before is kept as %s.%n", file));
+        return Commands.DONE;
+    }
+}
