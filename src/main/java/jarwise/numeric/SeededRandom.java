@@ -39,6 +39,11 @@ public final class SeededRandom {
         return generator.nextInt(bound);
     }
 
+    /** {@return a normal deviate with mean 0 and standard deviation 1} */
+    public double normal() {
+        return generator.nextNormal(0, 1);
+    }
+
     /**
      * A gamma deviate.
      *
