@@ -19,6 +19,7 @@ import jarwise.usecase.demo.DemoPests;
 import jarwise.usecase.demo.DemoSite;
 import jarwise.usecase.demo.Streams;
 import jarwise.usecase.demo.day.DemoEvents;
+import jarwise.wire.pest.ShippedPests;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -164,10 +165,10 @@ public final class MakeDemo {
 
     private void writeChoices() {
         PestStore pests = new PestStore(database);
-        var known = pests.pests();
-        DemoPests.all().stream()
-                .filter(pest -> known.find(pest.code()).isEmpty())
-                .forEach(pests::save);
+        if (pests.pests().all().isEmpty()) {
+            ShippedPests.read().forEach(pests::save);
+        }
+        pests.save(DemoPests.mummies());
         ReaderStore readers = new ReaderStore(database);
         DemoChoices.people().forEach(reader -> readers.save(nursery, reader));
         SettingsStore settings = new SettingsStore(database);

@@ -10,21 +10,21 @@ import jarwise.tally.StageKey;
 public enum Stage {
     LARVA1("FRANOC", "larva1", "larva", .35, Observed.LARVA1),
     LARVA2("FRANOC", "larva2", "larva", .45, Observed.LARVA2),
-    PUPAL("FRANOC", "pupa", "pupa", .30, Observed.PUPAL),
+    PUPAL("FRANOC", "pupal", "pupal", .30, Observed.PUPAL),
     ADULT("FRANOC", "adult", "adult", .90, Observed.ADULT),
     ONION_THRIPS("THRITB", "adult", "adult", .90, Observed.ADULT),
-    OTHER_THRIPS("OTHER", "other", "other", .90, Observed.ADULT),
-    UNSURE("OTHER", "unsure", "unsure", .90, Observed.AS_NOTED),
+    OTHER_THRIPS("other", "any", "any", .90, Observed.ADULT),
+    UNSURE("unsure", "any", "any", .90, Observed.AS_NOTED),
     BROAD_MITE("HEMTLA", "motile", "motile", .20, Observed.MOTILE),
     BROAD_MITE_EGG("HEMTLA", "egg", "egg", .20, Observed.MITE_EGG),
     SPIDER_MITE("TETRUR", "motile", "motile", .20, Observed.MOTILE),
     SPIDER_MITE_EGG("TETRUR", "egg", "egg", .20, Observed.MITE_EGG),
-    APHID_NYMPH("APHIGO", "nymph", "aphid", .25, Observed.APHID),
-    APHID_ADULT("APHIGO", "adult", "aphid", .25, Observed.APHID),
+    APHID_NYMPH("APHIGO", "nymph", "motile", .25, Observed.APHID),
+    APHID_ADULT("APHIGO", "adult", "motile", .25, Observed.APHID),
     // A mummy is glued to the leaf, like a pupa in its crevice.
-    MUMMY("APHIGO", "mummy", "mummy", .25, Observed.PUPAL),
-    CUCUMERIS("NEOSCU", "motile", "motile", .60, Observed.PREDATOR),
-    PERSIMILIS("PHYSPE", "motile", "motile", .60, Observed.PREDATOR);
+    MUMMY("aphid-mummies", "mummy", "mummy", .25, Observed.PUPAL),
+    CUCUMERIS("predatory-mites", "motile", "motile", .60, Observed.PREDATOR),
+    PERSIMILIS("predatory-mites", "motile", "motile", .60, Observed.PREDATOR);
 
     private final String pest;
     private final String lifeStage;

@@ -23,6 +23,48 @@ public record Stand(
         Set<String> lookedFor,
         Map<Stage, double[]> densities) {
 
+    private static final String PREDATORS = Stage.CUCUMERIS.pest();
+
+    private static final List<Stand> ALL =
+            List.of(
+                    new Stand(
+                            "H2-B4",
+                            "L-121",
+                            "Gerbera",
+                            "Pellam Pink",
+                            Set.of("FRANOC", "THRITB", PREDATORS),
+                            TrueDensities.PELLAM_PINK),
+                    new Stand(
+                            "H2-B6",
+                            "L-103",
+                            "Gardenia",
+                            "Vellichor",
+                            Set.of("FRANOC", "HEMTLA", PREDATORS),
+                            TrueDensities.VELLICHOR),
+                    new Stand(
+                            "H3-B5",
+                            "L-112",
+                            "Capsicum",
+                            "Copper Wren",
+                            Set.of("FRANOC", "THRITB", "APHIGO", Stage.MUMMY.pest()),
+                            TrueDensities.COPPER_WREN),
+                    new Stand(
+                            "H3-B2",
+                            "L-106",
+                            "Hibiscus",
+                            "Saffron Bell",
+                            Set.of("FRANOC", "THRITB", "TETRUR", PREDATORS),
+                            TrueDensities.SAFFRON_BELL),
+                    gerbera("P1-B5", "L-109", "Cloudmarsh", TrueDensities.CLOUDMARSH),
+                    gerbera("P1-B4", "L-117", "Rubia Tarn", TrueDensities.RUBIA_TARN_CHECK),
+                    gerbera("P1-B3", "L-117", "Rubia Tarn", TrueDensities.RUBIA_TARN_TREATED));
+
+    private static Stand gerbera(
+            String bench, String lot, String variety, Map<Stage, double[]> densities) {
+        return new Stand(
+                bench, lot, "Gerbera", variety, Set.of("FRANOC", "THRITB"), densities);
+    }
+
     public String house() {
         return bench.substring(0, 2);
     }
@@ -38,56 +80,7 @@ public record Stand(
 
     /** In the order of the walk: from clean houses to dirty ones. */
     public static List<Stand> all() {
-        return List.of(
-                new Stand(
-                        "H2-B4",
-                        "L-121",
-                        "Gerbera",
-                        "Pellam Pink",
-                        Set.of("FRANOC", "THRITB", "NEOSCU"),
-                        TrueDensities.PELLAM_PINK),
-                new Stand(
-                        "H2-B6",
-                        "L-103",
-                        "Gardenia",
-                        "Vellichor",
-                        Set.of("FRANOC", "HEMTLA", "NEOSCU"),
-                        TrueDensities.VELLICHOR),
-                new Stand(
-                        "H3-B5",
-                        "L-112",
-                        "Capsicum",
-                        "Copper Wren",
-                        Set.of("FRANOC", "THRITB", "APHIGO"),
-                        TrueDensities.COPPER_WREN),
-                new Stand(
-                        "H3-B2",
-                        "L-106",
-                        "Hibiscus",
-                        "Saffron Bell",
-                        Set.of("FRANOC", "THRITB", "TETRUR", "PHYSPE"),
-                        TrueDensities.SAFFRON_BELL),
-                new Stand(
-                        "P1-B5",
-                        "L-109",
-                        "Gerbera",
-                        "Cloudmarsh",
-                        Set.of("FRANOC", "THRITB"),
-                        TrueDensities.CLOUDMARSH),
-                new Stand(
-                        "P1-B4",
-                        "L-117",
-                        "Gerbera",
-                        "Rubia Tarn",
-                        Set.of("FRANOC", "THRITB"),
-                        TrueDensities.RUBIA_TARN_CHECK),
-                new Stand(
-                        "P1-B3",
-                        "L-117",
-                        "Gerbera",
-                        "Rubia Tarn",
-                        Set.of("FRANOC", "THRITB"),
-                        TrueDensities.RUBIA_TARN_TREATED));
+        return ALL;
     }
 
     /** Hibiscus at the door of P1: a hot spot, looked at on purpose and never for a mean. */
