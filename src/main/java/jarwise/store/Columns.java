@@ -4,6 +4,8 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +14,14 @@ import java.util.OptionalLong;
 
 /** Columns of a row that came out of a table, as the types of the trade. */
 public record Columns(ResultSet row) {
+
+    private static final DateTimeFormatter INSTANT =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSS'Z'").withZone(ZoneOffset.UTC);
+
+    /** {@return an instant as UTC text of fixed width: it sorts as time in either database} */
+    static String written(Instant instant) {
+        return INSTANT.format(instant);
+    }
 
     public String text(String column) throws SQLException {
         return row.getString(column);
@@ -22,11 +32,11 @@ public record Columns(ResultSet row) {
     }
 
     public Instant instant(String column) throws SQLException {
-        return Moments.read(row.getString(column));
+        return Instant.parse(row.getString(column));
     }
 
     public Optional<Instant> optionalInstant(String column) throws SQLException {
-        return optional(column).map(Moments::read);
+        return optional(column).map(Instant::parse);
     }
 
     public LocalDate day(String column) throws SQLException {

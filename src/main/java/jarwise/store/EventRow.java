@@ -6,6 +6,7 @@ import jarwise.tally.SampleEvent;
 import jarwise.wire.DeedJson;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -29,7 +30,7 @@ record EventRow(
                 event.id().device(),
                 event.id().sequence(),
                 event.sample().text(),
-                Moments.write(event.at()),
+                Columns.written(event.at()),
                 event.person(),
                 event.batch().orElse(null),
                 DeedJson.write(event.deed()));
@@ -39,7 +40,7 @@ record EventRow(
         return new SampleEvent(
                 new EventId(row.getString("device"), row.getLong("sequence")),
                 new SampleCode(row.getString("sample")),
-                Moments.read(row.getString("at")),
+                Instant.parse(row.getString("at")),
                 row.getString("person"),
                 Optional.ofNullable(row.getString("batch")),
                 DeedJson.read(row.getString("deed")));

@@ -66,7 +66,7 @@ public final class ImportStore {
                                         "update import_batch set taken_back_at = :at,"
                                                 + " taken_back_by = :person, taken_back_reason ="
                                                 + " :reason where nursery = :nursery and id = :id")
-                                .bind("at", Moments.write(takenBack.at()))
+                                .bind("at", Columns.written(takenBack.at()))
                                 .bind("person", takenBack.person())
                                 .bind("reason", takenBack.reason())
                                 .bind("nursery", nursery)
@@ -136,7 +136,7 @@ public final class ImportStore {
                                 .bind("nursery", nursery)
                                 .bind("header", header)
                                 .bind("mapping", choices)
-                                .bind("at", Moments.write(usedAt))
+                                .bind("at", Columns.written(usedAt))
                                 .execute());
     }
 
@@ -148,7 +148,7 @@ public final class ImportStore {
                                 + " :fingerprint, :header, :mapping, :added, :same, :changed)")
                 .bind("id", batch.id())
                 .bind("nursery", nursery)
-                .bind("at", Moments.write(batch.importedAt()))
+                .bind("at", Columns.written(batch.importedAt()))
                 .bind("person", batch.person())
                 .bind("file", batch.fileName())
                 .bind("fingerprint", batch.fingerprint())
@@ -192,12 +192,12 @@ public final class ImportStore {
                         ? Optional.empty()
                         : Optional.of(
                                 new TakenBack(
-                                        Moments.read(takenBackAt),
+                                        Instant.parse(takenBackAt),
                                         row.getString("taken_back_by"),
                                         row.getString("taken_back_reason")));
         return new ImportBatch(
                 row.getString("id"),
-                Moments.read(row.getString("imported_at")),
+                Instant.parse(row.getString("imported_at")),
                 row.getString("person"),
                 row.getString("file_name"),
                 row.getString("fingerprint"),

@@ -74,7 +74,7 @@ public final class Row {
             return number.isPresent() ? number.getAsInt() : null;
         }
         if (value instanceof Instant instant) {
-            return Moments.write(instant);
+            return Columns.written(instant);
         }
         if (value instanceof LocalDate day) {
             return day.toString();

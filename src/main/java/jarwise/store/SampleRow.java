@@ -194,7 +194,7 @@ final class SampleRow {
     }
 
     private static Optional<Instant> instant(ResultSet row, String column) throws SQLException {
-        return Optional.ofNullable(row.getString(column)).map(Moments::read);
+        return Optional.ofNullable(row.getString(column)).map(Instant::parse);
     }
 
     private static OptionalInt whole(ResultSet row, String column) throws SQLException {
@@ -203,7 +203,7 @@ final class SampleRow {
     }
 
     private static @Nullable String text(Optional<Instant> instant) {
-        return instant.map(Moments::write).orElse(null);
+        return instant.map(Columns::written).orElse(null);
     }
 
     private static @Nullable Integer boxed(OptionalInt value) {

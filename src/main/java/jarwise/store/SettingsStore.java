@@ -61,7 +61,7 @@ public final class SettingsStore {
                                 .bind("by", threshold.setBy())
                                 .bind("reason", threshold.reason())
                                 .bind("source", threshold.source())
-                                .bind("recorded", Moments.write(recordedAt))
+                                .bind("recorded", Columns.written(recordedAt))
                                 .execute());
     }
 
@@ -113,7 +113,7 @@ public final class SettingsStore {
                                 .bind("most", version.shakeSecondsMost())
                                 .bind("cells", version.filterCells())
                                 .bind("note", version.note())
-                                .bind("recorded", Moments.write(recordedAt))
+                                .bind("recorded", Columns.written(recordedAt))
                                 .execute());
     }
 
@@ -165,7 +165,7 @@ public final class SettingsStore {
                                         "withdrawn",
                                         share.withdrawnOn().map(LocalDate::toString).orElse(null))
                                 .bind("source", share.source())
-                                .bind("recorded", Moments.write(recordedAt))
+                                .bind("recorded", Columns.written(recordedAt))
                                 .execute());
     }
 
@@ -219,7 +219,7 @@ public final class SettingsStore {
                                 .bind("from", setting.holdsFrom().toString())
                                 .bind("by", setting.setBy())
                                 .bind("reason", setting.reason())
-                                .bind("recorded", Moments.write(recordedAt))
+                                .bind("recorded", Columns.written(recordedAt))
                                 .execute());
     }
 

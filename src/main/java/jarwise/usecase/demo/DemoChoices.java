@@ -96,7 +96,6 @@ public final class DemoChoices {
         seen(values, Stage.SPIDER_MITE, 36, 40, 30, 40);
         seen(values, Stage.APHID_NYMPH, 58, 60, 48, 50);
         seen(values, Stage.CUCUMERIS, 23, 25, 17, 20);
-        seen(values, Stage.PERSIMILIS, 23, 25, 17, 20);
         return values;
     }
 

@@ -61,8 +61,7 @@ public record Stand(
 
     private static Stand gerbera(
             String bench, String lot, String variety, Map<Stage, double[]> densities) {
-        return new Stand(
-                bench, lot, "Gerbera", variety, Set.of("FRANOC", "THRITB"), densities);
+        return new Stand(bench, lot, "Gerbera", variety, Set.of("FRANOC", "THRITB"), densities);
     }
 
     public String house() {

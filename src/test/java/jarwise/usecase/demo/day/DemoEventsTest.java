@@ -4,9 +4,8 @@ import static jarwise.sample.SamplingMethod.TAP;
 import static jarwise.sample.SamplingMethod.WASH;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jarwise.usecase.demo.Stage;
-import jarwise.usecase.demo.Stand;
 import jarwise.usecase.demo.Streams;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
@@ -19,37 +18,47 @@ class DemoEventsTest {
                         .filter(DemoEventsTest::beatsHold)
                         .findFirst()
                         .orElseThrow();
-        System.out.println("first " + first);
-        long t = System.nanoTime();
-        var batches = DemoEvents.of(first);
-        System.out.println(
-                (System.nanoTime() - t) / 1e6
-                        + " ms; events "
-                        + batches.stream().mapToInt(b -> b.size()).sum()
-                        + " batches "
-                        + batches.size());
-        DemoCounts all = DemoCounts.of(batches);
-        for (Stand s : Stand.all())
-            for (int w = 1; w <= 10; w++) {
-                DemoCounts j = all.random(WASH, w, s.bench());
-                DemoCounts t2 = all.random(TAP, w, s.bench());
-                System.out.printf(
-                        "%s W%d jars %d L %d P %d A %d | taps %d L %d A %d | other mites %d aph %d"
-                                + " pred %d%n",
-                        s.bench(),
-                        w,
-                        j.size(),
-                        j.larvae(),
-                        j.sum(Stage.PUPAL),
-                        j.sum(Stage.ADULT),
-                        t2.size(),
-                        t2.larvae(),
-                        t2.sum(Stage.ADULT),
-                        j.sum(Stage.BROAD_MITE, Stage.SPIDER_MITE),
-                        j.sum(Stage.APHID_ADULT, Stage.APHID_NYMPH),
-                        j.sum(Stage.CUCUMERIS, Stage.PERSIMILIS));
-            }
         assertThat(Streams.SEED).isEqualTo(first);
+    }
+
+    private static DemoCounts demo() {
+        return DemoCounts.of(DemoEvents.of(Streams.SEED));
+    }
+
+    @Test
+    void theSameSeedMakesTheSameEvents() {
+        assertThat(DemoEvents.of(Streams.SEED)).isEqualTo(DemoEvents.of(Streams.SEED));
+    }
+
+    @Test
+    void inTheTenthRoundTheTreatedBenchIsNearZeroAndTheMovedPotsCarryThrips() {
+        DemoCounts demo = demo();
+
+        assertThat(demo.random(WASH, 10, "P1-B3").larvae())
+                .as("true mean 0.02 a growing point, 8 jars of 10")
+                .isLessThanOrEqualTo(6);
+        long before =
+                IntStream.rangeClosed(1, 7)
+                        .mapToLong(round -> demo.random(WASH, round, "H2-B4").thrips())
+                        .sum();
+        long after =
+                IntStream.rangeClosed(8, 10)
+                        .mapToLong(round -> demo.random(WASH, round, "H2-B4").thrips())
+                        .sum();
+        assertThat(before).as("before the pots came").isZero();
+        assertThat(after).as("after the pots came").isPositive();
+    }
+
+    @Test
+    void fromTheThirdRoundOnThirtySevenJarsAreCut() {
+        DemoCounts demo = demo();
+
+        for (int round = 3; round <= 10; round++) {
+            int number = round;
+            assertThat(demo.random(WASH).where(sample -> DemoCounts.round(sample) == number).size())
+                    .as("jars of round " + round)
+                    .isEqualTo(37);
+        }
     }
 
     private static boolean beatsHold(long seed) {
