@@ -11,6 +11,8 @@ import jarwise.cli.VerifyCommand;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.usecase.DataPlace;
+import jarwise.usecase.MakeDemo;
+import jarwise.usecase.demo.DemoClock;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -18,6 +20,7 @@ import java.io.PrintStream;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.List;
@@ -41,10 +44,8 @@ public final class App {
         QUIET.setLevel(Level.WARNING);
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
-        int code =
-                args.length > 0 && args[0].equals("serve")
-                        ? serve(Arrays.asList(args).subList(1, args.length), out, err)
-                        : commands().run(args, out, err);
+        boolean serves = args.length > 0 && List.of("serve", "demo").contains(args[0]);
+        int code = serves ? serve(Arrays.asList(args), out, err) : commands().run(args, out, err);
         if (code != Commands.DONE) {
             System.exit(code);
         }
@@ -64,6 +65,10 @@ public final class App {
                                 new CommandEntry(
                                         "serve",
                                         "show the pages: --data DIR, --database ADDRESS, --port N",
+                                        out -> () -> Commands.WRONG_INPUT),
+                                new CommandEntry(
+                                        "demo",
+                                        "make the invented nursery and show it; options of serve",
                                         out -> () -> Commands.WRONG_INPUT),
                                 new CommandEntry(
                                         "backup",
@@ -96,6 +101,21 @@ public final class App {
         }
         err.flush();
         return Commands.WRONG_INPUT;
+    }
+
+    /** Makes the demo nursery where it is not there yet, and sets its clock. */
+    private static InstantSource madeDemo(ServeOptions options, PrintStream out) {
+        java.util.function.Consumer<String> progress =
+                step -> {
+                    out.println("  " + step);
+                    out.flush();
+                };
+        if (options.address().contains("postgresql://")) {
+            MakeDemo.inDatabase(options.address(), progress);
+        } else {
+            MakeDemo.inFolder(Path.of(options.address()), progress);
+        }
+        return DemoClock.startingNow(InstantSource.system());
     }
 
     /** The wanted port, or the next free one when it is taken and nobody asked for it. */

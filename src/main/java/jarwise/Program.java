@@ -4,6 +4,7 @@ import jarwise.store.Database;
 import jarwise.store.SampleStore;
 import jarwise.store.ServerLock;
 import jarwise.store.SiteStore;
+import jarwise.usecase.OpenData;
 import jarwise.usecase.OpenSite;
 import jarwise.usecase.intake.ImportDesk;
 import jarwise.usecase.intake.UploadShelf;
@@ -39,7 +40,7 @@ public final class Program implements AutoCloseable {
      * @throws jarwise.base.InvalidInput if the data cannot be opened or another server has them
      */
     public static Program open(String address, InstantSource clock) {
-        Database database = Database.open(address);
+        Database database = OpenData.at(address);
         try {
             return new Program(database, database.lockForServer(), clock);
         } catch (RuntimeException e) {

@@ -10,6 +10,7 @@ import jarwise.store.ImportStore;
 import jarwise.store.PestStore;
 import jarwise.store.SiteStore;
 import jarwise.tally.ImportBatch;
+import jarwise.usecase.OpenData;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -33,7 +34,7 @@ public final class ImportDesk implements AutoCloseable {
 
     /** {@return a desk on the data at an address; close it when done} */
     public static ImportDesk open(String address, InstantSource clock) {
-        return new ImportDesk(Database.open(address), clock);
+        return new ImportDesk(OpenData.at(address), clock);
     }
 
     /** {@return what says what an import would do} */
