@@ -85,9 +85,12 @@ public final class App {
     }
 
     private static int serve(List<String> words, PrintStream out, PrintStream err) {
+        boolean demo = words.get(0).equals("demo");
         try {
-            ServeOptions options = ServeOptions.of(words, DataPlace.here("jarwise").toString());
-            Program program = Program.open(options.address(), InstantSource.system());
+            String usual = DataPlace.here(demo ? "jarwise-demo" : "jarwise").toString();
+            ServeOptions options = ServeOptions.of(words.subList(1, words.size()), usual);
+            InstantSource clock = demo ? madeDemo(options, out) : InstantSource.system();
+            Program program = Program.open(options.address(), clock);
             int port = program.serve(freePort(options));
             Runtime.getRuntime().addShutdownHook(new Thread(program::close, "close"));
             out.printf("Jarwise is at http://127.0.0.1:%d/%n", port);
