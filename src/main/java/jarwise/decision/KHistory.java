@@ -42,8 +42,16 @@ public final class KHistory {
      */
     public record Group(LocalDate day, List<Observation> observations) {}
 
-    /** What all groups up to one day say. */
-    private record Known(int samples, double[] logLikelihood) {}
+    /** What all groups up to one day say: over the grid, the log-likelihood of k. */
+    private static final class Known {
+        private final int samples;
+        private final double[] logLikelihood;
+
+        Known(int samples, double[] logLikelihood) {
+            this.samples = samples;
+            this.logLikelihood = logLikelihood;
+        }
+    }
 
     private KHistory() {}
 
@@ -77,7 +85,7 @@ public final class KHistory {
     /** {@return samples, in groups with a find, collected before this day} */
     public int samplesBefore(LocalDate day) {
         var known = upTo.lowerEntry(day);
-        return known == null ? 0 : known.getValue().samples();
+        return known == null ? 0 : known.getValue().samples;
     }
 
     /**
@@ -89,7 +97,7 @@ public final class KHistory {
     public Optional<KPrior> priorBefore(LocalDate day) {
         return samplesBefore(day) < LEAST_SAMPLES
                 ? Optional.empty()
-                : Optional.of(prior(upTo.lowerEntry(day).getValue().logLikelihood()));
+                : Optional.of(prior(upTo.lowerEntry(day).getValue().logLikelihood));
     }
 
     private static void add(double[] sum, CountData data) {
