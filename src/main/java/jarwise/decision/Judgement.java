@@ -19,6 +19,11 @@ public record Judgement(
         OptionalInt moreSamples,
         double minutesPerSample) {
 
+    /** {@return the same with the number of samples that would tell} */
+    public Judgement withMoreSamples(OptionalInt more) {
+        return new Judgement(line, probabilityAbove, verdict, more, minutesPerSample);
+    }
+
     /** {@return minutes for the samples that would tell; 0 where there are none} */
     public long minutes() {
         return Math.round(moreSamples.orElse(0) * minutesPerSample);
