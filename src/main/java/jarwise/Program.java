@@ -1,15 +1,22 @@
 package jarwise;
 
 import jarwise.store.Database;
+import jarwise.store.EventStore;
+import jarwise.store.PestStore;
 import jarwise.store.SampleStore;
 import jarwise.store.ServerLock;
+import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
+import jarwise.store.work.TreatmentStore;
 import jarwise.usecase.OpenData;
 import jarwise.usecase.OpenSite;
+import jarwise.usecase.ShowFindings;
+import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.intake.ImportDesk;
 import jarwise.usecase.intake.UploadShelf;
 import jarwise.web.Pages;
 import jarwise.web.Server;
+import jarwise.web.findings.FindingsPages;
 import jarwise.web.home.HomePages;
 import jarwise.web.intake.ImportPages;
 import jarwise.web.methods.MethodsPages;
@@ -55,8 +62,19 @@ public final class Program implements AutoCloseable {
                 database.file()
                         .map(file -> file.resolveSibling("uploads"))
                         .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir"), "jarwise"));
+        SiteStore places = new SiteStore(database);
+        ShowFindings findings =
+                new ShowFindings(
+                        new SiteCounts(
+                                new SampleStore(database),
+                                new SettingsStore(database),
+                                new PestStore(database),
+                                new EventStore(database)),
+                        places,
+                        new TreatmentStore(database));
         return List.of(
                 new HomePages(kit, site),
+                new FindingsPages(kit, findings),
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
                 new MethodsPages(kit));

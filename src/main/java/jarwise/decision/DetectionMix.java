@@ -71,8 +71,7 @@ public record DetectionMix(List<Observation> observations, Detection detection) 
         return own.equals(common) ? 1 : own.mean() / common.mean();
     }
 
-    private static DetectionShare common(
-            List<Part> parts, Function<Part, DetectionShare> shareOf) {
+    private static DetectionShare common(List<Part> parts, Function<Part, DetectionShare> shareOf) {
         Map<DetectionShare, Double> weights = new HashMap<>();
         double total = 0;
         for (Part part : parts) {

@@ -10,8 +10,7 @@ import java.util.Optional;
  * @param bench bench code
  * @param variety cultivar
  */
-public record Stand(Optional<String> bench, Optional<String> variety)
-        implements Comparable<Stand> {
+public record Stand(Optional<String> bench, Optional<String> variety) implements Comparable<Stand> {
 
     private static final Comparator<Stand> ORDER =
             Comparator.comparing((Stand stand) -> stand.bench.orElse(""))

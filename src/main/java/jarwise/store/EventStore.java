@@ -242,6 +242,17 @@ public final class EventStore {
         batch.execute();
     }
 
+    /**
+     * {@return the position of the last event, which grows with every change; 0 before the first}
+     */
+    public long lastPosition() {
+        return database.read(
+                handle ->
+                        handle.createQuery("select coalesce(max(position), 0) from event")
+                                .mapTo(Long.class)
+                                .one());
+    }
+
     /** {@return how many events there are} */
     public long count() {
         return database.read(

@@ -65,8 +65,8 @@ public record EstimateDensity(SiteRules rules, KHistory history, Subject subject
     }
 
     /**
-     * Adds to a finding how many more samples would tell, if they looked like those there are. Takes
-     * a dozen estimates, so it is asked for only where it is shown.
+     * Adds to a finding how many more samples would tell, if they looked like those there are.
+     * Takes a dozen estimates, so it is asked for only where it is shown.
      */
     public Finding withMoreSamples(Group group, Finding finding) {
         if (!finding.verdict().equals(Optional.of(Verdict.CANNOT_TELL))) {
@@ -197,9 +197,7 @@ public record EstimateDensity(SiteRules rules, KHistory history, Subject subject
     private Optional<DetectionShare> sensitivity(CollectedSample sample, LocalDate day) {
         return sample.reading()
                 .reader()
-                .flatMap(
-                        reader ->
-                                rules.shareOn(DetectionValue.Kind.READER, reader, subject, day));
+                .flatMap(reader -> rules.shareOn(DetectionValue.Kind.READER, reader, subject, day));
     }
 
     private Basis basisOf(

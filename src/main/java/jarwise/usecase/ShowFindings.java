@@ -72,7 +72,11 @@ public record ShowFindings(SiteCounts counts, SiteStore site, TreatmentStore tre
                         counts.history(nursery, rules, scope.subject(), scope.to()),
                         scope.subject());
         List<Findings.Series> series =
-                series(groups, estimate, taps(nursery, rules, scope, rounds), treatmentsOf(nursery, zone, scope));
+                series(
+                        groups,
+                        estimate,
+                        taps(nursery, rules, scope, rounds),
+                        treatmentsOf(nursery, zone, scope));
         return new Findings(
                 scope,
                 rules,
@@ -85,7 +89,9 @@ public record ShowFindings(SiteCounts counts, SiteStore site, TreatmentStore tre
                 lowExtraction(groups, series, estimate));
     }
 
-    /** {@return which animals to show first: those nearest to a line, else the first that can be} */
+    /**
+     * {@return which animals to show first: those nearest to a line, else the first that can be}
+     */
     public static Optional<Subject> usual(SiteRules rules, LocalDate day) {
         List<Subject> withLine = rules.subjectsWithLine(day);
         return withLine.isEmpty()
@@ -200,10 +206,7 @@ public record ShowFindings(SiteCounts counts, SiteStore site, TreatmentStore tre
             sample.place().bench().ifPresent(benches::add);
         }
         return new Findings.Choices(
-                subjects(rules),
-                List.copyOf(varieties),
-                List.copyOf(houses),
-                List.copyOf(benches));
+                subjects(rules), List.copyOf(varieties), List.copyOf(houses), List.copyOf(benches));
     }
 
     private static List<Subject> subjects(SiteRules rules) {
@@ -227,10 +230,17 @@ public record ShowFindings(SiteCounts counts, SiteStore site, TreatmentStore tre
                         .collect(Collectors.toMap(b -> b.code(), b -> b.house()));
         return site.occupancies(nursery).stream()
                 .filter(there -> there.covers(scope.to()) && !sampled.contains(there.bench()))
-                .filter(there -> scope.house().map(h -> h.equals(houseOf.get(there.bench()))).orElse(true))
+                .filter(
+                        there ->
+                                scope.house()
+                                        .map(h -> h.equals(houseOf.get(there.bench())))
+                                        .orElse(true))
                 .filter(there -> scope.bench().map(there.bench()::equals).orElse(true))
                 .map(there -> standOf(there, varietyOf))
-                .filter(stand -> scope.variety().isEmpty() || scope.variety().equals(stand.variety()))
+                .filter(
+                        stand ->
+                                scope.variety().isEmpty()
+                                        || scope.variety().equals(stand.variety()))
                 .sorted()
                 .toList();
     }

@@ -34,7 +34,8 @@ public record Frame(
         Look look) {
 
     /** Menu entries in order; an empty text is a divider. */
-    public static final List<String> MENU = List.of("today", "import", "", "methods");
+    public static final List<String> MENU =
+            List.of("today", "import", "", "findings", "", "methods");
 
     /**
      * Addresses of what a page loads.

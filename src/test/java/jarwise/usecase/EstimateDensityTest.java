@@ -79,8 +79,8 @@ class EstimateDensityTest {
     }
 
     /**
-     * Counts under six sprays: Beall (1942), Biometrika 32:243-262, as in R's data set InsectSprays;
-     * ratios of means from R 4.2.2, MASS 7.3-58.2, glm.nb(count ~ spray).
+     * Counts under six sprays: Beall (1942), Biometrika 32:243-262, as in R's data set
+     * InsectSprays; ratios of means from R 4.2.2, MASS 7.3-58.2, glm.nb(count ~ spray).
      */
     @Test
     void givesTheRatiosOfTheInsectSpraysWhereSpraysAreVarieties() {
@@ -126,8 +126,7 @@ class EstimateDensityTest {
         assertThat(finding.evidence().individuals()).isEqualTo(3);
         assertThat(finding.evidence().notRead()).isEqualTo(1);
         assertThat(finding.evidence().leftOut())
-                .isEqualTo(
-                        Map.of(LeftOut.PLAIN_WATER, 1, LeftOut.TARGETED, 1, LeftOut.LOST, 1));
+                .isEqualTo(Map.of(LeftOut.PLAIN_WATER, 1, LeftOut.TARGETED, 1, LeftOut.LOST, 1));
     }
 
     @Test

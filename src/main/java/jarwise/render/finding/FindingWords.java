@@ -122,9 +122,7 @@ public record FindingWords(Words words, Pests pests) {
         Interval interval = interval(finding);
         if (interval instanceof Interval.Found found) {
             return new Interval.Found(
-                    found.estimate() / line,
-                    found.lower() / line,
-                    divided(found.upper(), line));
+                    found.estimate() / line, found.lower() / line, divided(found.upper(), line));
         }
         return interval instanceof Interval.NoneFound none
                 ? new Interval.NoneFound(divided(none.upper(), line))
@@ -132,9 +130,7 @@ public record FindingWords(Words words, Pests pests) {
     }
 
     private static java.util.OptionalDouble divided(java.util.OptionalDouble value, double line) {
-        return value.isPresent()
-                ? java.util.OptionalDouble.of(value.getAsDouble() / line)
-                : value;
+        return value.isPresent() ? java.util.OptionalDouble.of(value.getAsDouble() / line) : value;
     }
 
     /** {@return "about 1 in 3", "none in 8 jars", "3 jars cut", "no jars"} */
@@ -154,8 +150,7 @@ public record FindingWords(Words words, Pests pests) {
         Interval interval = interval(finding);
         if (interval instanceof Interval.NoneFound none && none.upper().isPresent()) {
             double upper = none.upper().getAsDouble();
-            return words.say(
-                    "finding.bound", figures().fewerThan(upper), figures().upper(upper));
+            return words.say("finding.bound", figures().fewerThan(upper), figures().upper(upper));
         }
         return figures().interval(interval);
     }

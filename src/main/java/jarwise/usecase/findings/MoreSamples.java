@@ -35,8 +35,7 @@ public final class MoreSamples {
                     for (int i = 0; i < more; i++) {
                         all.add(order.get(i % order.size()));
                     }
-                    double above =
-                            estimator.estimate(all).probabilityAboveThreshold().orElse(0.5);
+                    double above = estimator.estimate(all).probabilityAboveThreshold().orElse(0.5);
                     return Verdict.of(above, limits) != Verdict.CANNOT_TELL;
                 });
     }

@@ -80,7 +80,11 @@ public final class SiteCounts {
 
     /** {@return what was counted by wash, by sample} */
     public Map<SampleCode, Long> individuals(
-            String nursery, List<String> lifeStages, Subject subject, LocalDate from, LocalDate to) {
+            String nursery,
+            List<String> lifeStages,
+            Subject subject,
+            LocalDate from,
+            LocalDate to) {
         Map<SampleCode, Long> individuals = new HashMap<>();
         for (CountedSample counted :
                 counts(nursery, SamplingMethod.WASH, subject.pest(), lifeStages, from, to)) {
@@ -182,9 +186,7 @@ public final class SiteCounts {
                 groups.computeIfAbsent(
                                 new Place(standOf(sample), sample.collectedOn().get()),
                                 place -> new ArrayList<>())
-                        .add(
-                                new Observation(
-                                        counted.individuals(), sample.samplingUnits(), share));
+                        .add(new Observation(counted.individuals(), sample.samplingUnits(), share));
             }
         }
         return KHistory.of(

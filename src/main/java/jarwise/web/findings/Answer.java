@@ -129,11 +129,7 @@ final class Answer {
         String about = figures.about(finding.estimated().get().density().estimate());
         return upper.isPresent()
                 ? words.say(
-                        "findings.lead.found",
-                        day,
-                        place,
-                        about,
-                        figures.upTo(upper.getAsDouble()))
+                        "findings.lead.found", day, place, about, figures.upTo(upper.getAsDouble()))
                 : words.say("findings.lead.found.open", day, place, about);
     }
 }

@@ -85,8 +85,7 @@ final class BenchStrips {
     private String when() {
         Set<LocalDate> days = read().stream().map(Finding::day).collect(Collectors.toSet());
         return days.size() == 1
-                ? words.say(
-                        "findings.benches.on", new Days(words).dayMonth(days.iterator().next()))
+                ? words.say("findings.benches.on", new Days(words).dayMonth(days.iterator().next()))
                 : words.say("findings.benches.last");
     }
 
@@ -109,8 +108,7 @@ final class BenchStrips {
                 new StripRow.Lines(say.shortPlace(finding.stand()), under(finding)),
                 read
                         ? new StripRow.Lines(
-                                say.counted(
-                                        finding.subject(), finding.evidence().individuals()),
+                                say.counted(finding.subject(), finding.evidence().individuals()),
                                 say.inJars(finding.evidence()))
                         : new StripRow.Lines("–", say.inWords(finding)),
                 density(finding),
@@ -139,13 +137,11 @@ final class BenchStrips {
                     say.figures().density(found.estimate()),
                     found.upper().isPresent()
                             ? say.figures().range(found.lower(), found.upper().getAsDouble())
-                            : words.say(
-                                    "finding.or-more", say.figures().lower(found.lower())));
+                            : words.say("finding.or-more", say.figures().lower(found.lower())));
         }
         if (interval instanceof Interval.NoneFound none && none.upper().isPresent()) {
             double upper = none.upper().getAsDouble();
-            return new StripRow.Lines(
-                    say.figures().below(upper), say.figures().fewerThan(upper));
+            return new StripRow.Lines(say.figures().below(upper), say.figures().fewerThan(upper));
         }
         return new StripRow.Lines(
                 finding.estimated().isPresent() ? say.figures().interval(interval) : "–", "");
@@ -196,8 +192,7 @@ final class BenchStrips {
         if (varietiesHaveOwnBenches()) {
             notes.add(
                     Notes.Note.of(
-                            words.say("notes.confounded.title"),
-                            words.say("notes.confounded")));
+                            words.say("notes.confounded.title"), words.say("notes.confounded")));
         }
         return Notes.of(notes);
     }

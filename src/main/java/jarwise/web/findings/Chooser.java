@@ -71,14 +71,10 @@ final class Chooser {
     }
 
     private FindingsView.Select places(
-            String name,
-            List<String> there,
-            Optional<String> chosen,
-            UnaryOperator<String> text) {
+            String name, List<String> there, Optional<String> chosen, UnaryOperator<String> text) {
         List<FindingsView.Option> options = new ArrayList<>();
         options.add(
-                new FindingsView.Option(
-                        "", words.say("scope." + name + ".all"), chosen.isEmpty()));
+                new FindingsView.Option("", words.say("scope." + name + ".all"), chosen.isEmpty()));
         there.forEach(
                 value ->
                         options.add(

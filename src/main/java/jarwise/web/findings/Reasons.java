@@ -93,8 +93,7 @@ final class Reasons {
     }
 
     private Reason interval(Finding finding) {
-        String limit =
-                figures.percent(rounded(findings.rules().limitsOn(finding.day()).above()));
+        String limit = figures.percent(rounded(findings.rules().limitsOn(finding.day()).above()));
         return new Reason(
                 words.say("why.interval.title"),
                 words.say("why.interval", limit),

@@ -70,7 +70,11 @@ final class TrendFigure {
         }
         return Optional.of(
                 new FindingsView.Figure(
-                        title(), sub(), picture(), new TrendTable(findings, say).table(), new TrendNotes(findings, say).notes()));
+                        title(),
+                        sub(),
+                        picture(),
+                        new TrendTable(findings, say).table(),
+                        new TrendNotes(findings, say).notes()));
     }
 
     /** Says "fell" or "rose" only where the limits of the two rounds do not meet. */
@@ -81,10 +85,7 @@ final class TrendFigure {
             Optional<String> turn = Turn.of(only.rounds(), words);
             if (turn.isPresent()) {
                 return words.say(
-                        "findings.trend.turned",
-                        animals,
-                        say.shortPlace(only.stand()),
-                        turn.get());
+                        "findings.trend.turned", animals, say.shortPlace(only.stand()), turn.get());
             }
         }
         return words.say("findings.trend.title", animals);

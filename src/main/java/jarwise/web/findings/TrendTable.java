@@ -16,7 +16,14 @@ final class TrendTable {
 
     private static final List<String> COLUMNS =
             List.of(
-                    "place", "day", "jars", "units", "counted", "apparent", "density", "verdict",
+                    "place",
+                    "day",
+                    "jars",
+                    "units",
+                    "counted",
+                    "apparent",
+                    "density",
+                    "verdict",
                     "taps");
 
     private final Findings findings;

@@ -34,7 +34,6 @@ public record Notes(String label, List<Note> notes) {
 
     /** {@return notes named after their titles} */
     public static Notes of(List<Note> notes) {
-        return new Notes(
-                notes.stream().map(Note::title).collect(Collectors.joining(", ")), notes);
+        return new Notes(notes.stream().map(Note::title).collect(Collectors.joining(", ")), notes);
     }
 }

@@ -127,7 +127,9 @@ public final class TestSite implements AutoCloseable {
             String prefix, LocalDate day, String stage, List<Integer> individuals) {
         return java.util.stream.IntStream.range(0, individuals.size())
                 .mapToObj(
-                        i -> Jar.of(prefix + "-" + (i + 1), day).counted(stage, individuals.get(i)));
+                        i ->
+                                Jar.of(prefix + "-" + (i + 1), day)
+                                        .counted(stage, individuals.get(i)));
     }
 
     @Override
