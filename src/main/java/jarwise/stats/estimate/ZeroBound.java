@@ -5,7 +5,9 @@ import jarwise.base.Require;
 import jarwise.numeric.BetaNodes;
 import jarwise.numeric.Roots;
 import jarwise.stats.count.CountData;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -31,6 +33,9 @@ public final class ZeroBound {
 
     private static final double FARTHEST = 700; // on the scale of ln density: all a double can hold
 
+    private static final double TABLE_STEP = 0.01;
+
+    private final Map<Long, Double> table = new HashMap<>();
     private final double[] exposure;
     private final double[] samples;
     private final KNodes nodes;
@@ -121,9 +126,35 @@ public final class ZeroBound {
 
     private double averaged(int share, double logCounted) {
         if (share == uncertain.size()) {
-            return nothingCounted(Math.exp(logCounted));
+            return uncertain.isEmpty()
+                    ? nothingCounted(Math.exp(logCounted))
+                    : tabulated(logCounted);
         }
         return uncertain.get(share).average(v -> averaged(share + 1, logCounted + v));
+    }
+
+    /**
+     * The same from a table that fills as it is read: averaging over two uncertain shares asks for
+     * thousands of densities that lie close together. Cubic through four points a hundredth of a
+     * log unit apart: relative error below 1e-7 wherever the chance is above 0.01.
+     */
+    private double tabulated(double logCounted) {
+        double place = logCounted / TABLE_STEP;
+        long left = (long) Math.floor(place);
+        double t = place - left;
+        return -t * (t - 1) * (t - 2) / 6 * tabled(left - 1)
+                + (t + 1) * (t - 1) * (t - 2) / 2 * tabled(left)
+                - (t + 1) * t * (t - 2) / 2 * tabled(left + 1)
+                + (t + 1) * t * (t - 1) / 6 * tabled(left + 2);
+    }
+
+    private double tabled(long index) {
+        Double known = table.get(index);
+        if (known == null) {
+            known = nothingCounted(Math.exp(index * TABLE_STEP));
+            table.put(index, known);
+        }
+        return known;
     }
 
     private double nothingCounted(double density) {
