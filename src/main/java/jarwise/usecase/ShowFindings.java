@@ -33,6 +33,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Shows how many there are, where, and whether it rises: by round, bench, variety and stage.
@@ -291,21 +292,19 @@ public record ShowFindings(SiteCounts counts, SiteStore site, TreatmentStore tre
 
     private static List<Findings.Targeted> targeted(List<Group> groups) {
         return groups.stream()
-                .flatMap(
-                        group ->
-                                group.samples().stream()
-                                        .filter(sample -> sample.purpose() == Purpose.TARGETED)
-                                        .map(
-                                                sample ->
-                                                        new Findings.Targeted(
-                                                                sample,
-                                                                Optional.ofNullable(
-                                                                        group.individuals()
-                                                                                .get(
-                                                                                        sample
-                                                                                                .code())))))
+                .flatMap(ShowFindings::targeted)
                 .sorted(Comparator.comparing(t -> t.sample().code()))
                 .toList();
+    }
+
+    private static Stream<Findings.Targeted> targeted(Group group) {
+        return group.samples().stream()
+                .filter(sample -> sample.purpose() == Purpose.TARGETED)
+                .map(sample -> new Findings.Targeted(sample, individuals(group, sample)));
+    }
+
+    private static Optional<Long> individuals(Group group, CollectedSample sample) {
+        return Optional.ofNullable(group.individuals().get(sample.code()));
     }
 
     private static Map<Stand, Finding> lowExtraction(

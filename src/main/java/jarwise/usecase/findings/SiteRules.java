@@ -78,7 +78,8 @@ public record SiteRules(
                         .toList();
         if (stages.isEmpty()) {
             throw new InvalidInput(
-                    "Stages are '%s' of '%s'; there are none by that name. Maybe the pest list was changed."
+                    ("Stages are '%s' of '%s'; there are none by that name."
+                                    + " Maybe the pest list was changed.")
                             .formatted(subject.stageGroup(), subject.pest()));
         }
         return stages;
