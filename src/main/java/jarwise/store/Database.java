@@ -3,6 +3,7 @@ package jarwise.store;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import jarwise.base.InvalidInput;
+import jarwise.base.Message;
 import jarwise.base.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -56,6 +57,20 @@ public final class Database implements AutoCloseable {
             database.close();
             throw cannotOpen(address, e);
         }
+    }
+
+    /**
+     * Opens data that must be there already: a copy or a check of data that a mistyped address has
+     * just made would say that all is well.
+     *
+     * @throws Refused if there are none
+     */
+    public static Database openExisting(String address) {
+        Optional<Path> file = fileAt(address);
+        if (file.isPresent() && !Files.exists(file.get())) {
+            throw new Refused(Message.of("store.no-data", file.get().toString()));
+        }
+        return open(address);
     }
 
     private static Database connect(String address) {

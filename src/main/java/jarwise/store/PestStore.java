@@ -1,5 +1,6 @@
 package jarwise.store;
 
+import jarwise.base.InvalidInput;
 import jarwise.pest.LifeStage;
 import jarwise.pest.Pest;
 import jarwise.pest.Pests;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 
@@ -64,7 +66,11 @@ public final class PestStore {
                                 Collectors.mapping(Map.Entry::getValue, Collectors.toList())));
     }
 
-    /** Adds a pest with its stages at the end of the list, or changes the one with this code. */
+    /**
+     * Adds a pest with its stages at the end of the list, or changes the one with this code.
+     *
+     * @throws InvalidInput if a stage is new to a pest that was counted before
+     */
     public void save(Pest pest) {
         database.writing(
                 handle -> {
@@ -72,11 +78,34 @@ public final class PestStore {
                             handle.createQuery("select coalesce(max(position), 0) from pest")
                                     .mapTo(Integer.class)
                                     .one();
+                    refuseNewStageOfCounted(handle, pest);
                     savePest(handle, pest, last + 1);
                     for (LifeStage stage : pest.lifeStages()) {
                         saveStage(handle, pest.code(), stage);
                     }
                 });
+    }
+
+    /** A stage added later would turn "done" filters into zeros of a stage nobody looked for. */
+    private static void refuseNewStageOfCounted(Handle handle, Pest pest) {
+        List<LifeStage> known = stages(handle).getOrDefault(pest.code(), List.of());
+        Set<String> codes = known.stream().map(LifeStage::code).collect(Collectors.toSet());
+        boolean fresh = pest.lifeStages().stream().anyMatch(s -> !codes.contains(s.code()));
+        if (!known.isEmpty() && fresh && isCounted(handle, pest.code())) {
+            throw new InvalidInput(
+                    ("%s was counted before, so it can't get another stage: its old filters were"
+                                    + " not searched for it. Maybe add the stages as a pest of its"
+                                    + " own.")
+                            .formatted(pest.code()));
+        }
+    }
+
+    private static boolean isCounted(Handle handle, String pest) {
+        return handle.createQuery("select pest from sample_count where pest = :pest limit 1")
+                .bind("pest", pest)
+                .mapTo(String.class)
+                .findOne()
+                .isPresent();
     }
 
     private static void savePest(Handle handle, Pest pest, int position) {

@@ -78,7 +78,7 @@ final class ReadModel {
 
     /** Codes whose stored row or counts differ from the fold. */
     List<String> stale() {
-        List<String> stale = new ArrayList<>();
+        List<String> stale = new ArrayList<>(withoutEvents());
         List<String> codes =
                 handle.createQuery(
                                 "select distinct sample from event where nursery = :nursery"
@@ -97,6 +97,16 @@ final class ReadModel {
             }
         }
         return stale;
+    }
+
+    private List<String> withoutEvents() {
+        return handle.createQuery(
+                        "select s.code from sample s where s.nursery = :nursery and not exists"
+                                + " (select 1 from event e where e.nursery = s.nursery and"
+                                + " e.sample = s.code) order by s.code")
+                .bind("nursery", nursery)
+                .mapTo(String.class)
+                .list();
     }
 
     private SortedMap<StageKey, Long> counts(SampleCode code) {

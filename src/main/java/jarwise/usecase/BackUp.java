@@ -38,7 +38,7 @@ public record BackUp(InstantSource clock) {
     public Done run(String address, Path folder, Optional<Path> target) {
         String name = "jarwise-" + STAMP.format(clock.instant()) + ".db";
         Path file = target.orElse(folder.resolve(name)).toAbsolutePath();
-        try (Database database = Database.open(address)) {
+        try (Database database = Database.openExisting(address)) {
             long events = new EventStore(database).count();
             DataCopy.write(database, file);
             return new Done(file, events);

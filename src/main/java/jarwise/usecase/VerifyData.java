@@ -33,7 +33,7 @@ public record VerifyData() {
      * @param address of the data: a folder, a file, or a PostgreSQL database
      */
     public Report run(String address) {
-        try (Database database = Database.open(address)) {
+        try (Database database = Database.openExisting(address)) {
             List<Message> faults = new DataCheck(database).faults();
             return new Report(faults.isEmpty() ? new EventStore(database).count() : 0, faults);
         }
