@@ -6,7 +6,6 @@ import jarwise.decision.DetectionMix;
 import jarwise.decision.Finding;
 import jarwise.decision.Finding.Subject;
 import jarwise.decision.Judgement;
-import jarwise.decision.KHistory;
 import jarwise.decision.Verdict;
 import jarwise.sample.CollectedSample;
 import jarwise.sample.DetectionValue;
@@ -16,8 +15,9 @@ import jarwise.stats.estimate.DensityEstimate;
 import jarwise.stats.estimate.DensityEstimator;
 import jarwise.stats.estimate.DetectionShare;
 import jarwise.stats.estimate.KPrior;
+import jarwise.usecase.findings.EarlierRounds;
+import jarwise.usecase.findings.Estimates;
 import jarwise.usecase.findings.Group;
-import jarwise.usecase.findings.MoreSamples;
 import jarwise.usecase.findings.SiteRules;
 import jarwise.usecase.findings.Sorting;
 import java.time.LocalDate;
@@ -31,11 +31,13 @@ import java.util.stream.Collectors;
  * How many there are, how sure that is, and what follows: the one place where the counts of the
  * database and the engine meet.
  *
+ * @param estimates the engine
  * @param rules what the site has chosen
  * @param history how clumped these animals were before, as far as the site knows
  * @param subject which animals
  */
-public record EstimateDensity(SiteRules rules, KHistory history, Subject subject) {
+public record EstimateDensity(
+        Estimates estimates, SiteRules rules, EarlierRounds history, Subject subject) {
 
     /** Level of every interval on screens and letters. */
     public static final double CONFIDENCE_LEVEL = 0.95;
@@ -51,11 +53,11 @@ public record EstimateDensity(SiteRules rules, KHistory history, Subject subject
             return finding(group, sorting, Optional.empty(), Optional.empty());
         }
         DetectionMix mix = mixOf(sorting, day);
-        Optional<KPrior> known = history.priorBefore(firstDay(sorting.used(), day));
+        Optional<KPrior> known = priorBefore(firstDay(sorting.used(), day));
         KPrior prior = known.orElse(KPrior.standard());
         Optional<ActionThreshold> line = rules.lineOn(subject, day);
         DensityEstimator estimator = estimator(mix, prior, line);
-        DensityEstimate density = estimator.estimate(mix.observations());
+        DensityEstimate density = estimates.density(estimator, mix.observations());
         Basis basis = basisOf(sorting.used(), mix, prior, known.isPresent(), day);
         return finding(
                 group,
@@ -79,7 +81,7 @@ public record EstimateDensity(SiteRules rules, KHistory history, Subject subject
         DensityEstimator estimator =
                 estimator(mix, estimated.basis().prior(), Optional.of(judgement.line()));
         OptionalInt more =
-                MoreSamples.thatWouldTell(
+                estimates.samplesThatWouldTell(
                         estimator, mix.observations(), rules.limitsOn(group.day()));
         return new Finding(
                 finding.subject(),
@@ -106,11 +108,10 @@ public record EstimateDensity(SiteRules rules, KHistory history, Subject subject
                                                 sensitivity(sample, group.day()).orElse(ALL)))
                         .toList();
         DetectionMix mix = DetectionMix.of(parts);
-        KPrior prior =
-                history.priorBefore(firstDay(sorting.used(), group.day()))
-                        .orElse(KPrior.standard());
+        KPrior prior = priorBefore(firstDay(sorting.used(), group.day())).orElse(KPrior.standard());
         Optional<ActionThreshold> line = rules.lineOn(subject, group.day());
-        DensityEstimate density = estimator(mix, prior, line).estimate(mix.observations());
+        DensityEstimate density =
+                estimates.density(estimator(mix, prior, line), mix.observations());
         Basis basis = basisOf(sorting.used(), mix, prior, false, group.day());
         return Optional.of(
                 finding(
@@ -129,6 +130,10 @@ public record EstimateDensity(SiteRules rules, KHistory history, Subject subject
             Optional<Judgement> judgement) {
         return new Finding(
                 subject, group.stand(), group.day(), sorting.evidence(), estimated, judgement);
+    }
+
+    private Optional<KPrior> priorBefore(LocalDate day) {
+        return estimates.prior(history.before(day));
     }
 
     private static LocalDate firstDay(List<CollectedSample> samples, LocalDate otherwise) {

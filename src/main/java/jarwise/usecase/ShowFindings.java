@@ -69,6 +69,7 @@ public record ShowFindings(SiteCounts counts, SiteStore site, TreatmentStore tre
         List<Group> groups = SiteCounts.groups(all, individuals, rounds, scope::holds);
         EstimateDensity estimate =
                 new EstimateDensity(
+                        counts.estimates(),
                         rules,
                         counts.history(nursery, rules, scope.subject(), scope.to()),
                         scope.subject());

@@ -46,9 +46,9 @@ public record FindingWords(Words words, Pests pests) {
         return words.has(key) ? words.say(key) : stageGroup;
     }
 
-    /** {@return the name of one life stage: "larva 1"} */
+    /** {@return the name of one life stage: "first-stage larva"} */
     public String stage(String lifeStage) {
-        String key = "life-stage." + lifeStage;
+        String key = "stage." + lifeStage;
         return words.has(key) ? words.say(key) : lifeStage;
     }
 

@@ -1,7 +1,6 @@
 package jarwise.usecase.findings;
 
 import jarwise.decision.Finding.Subject;
-import jarwise.decision.KHistory;
 import jarwise.decision.Stand;
 import jarwise.sample.CollectedSample;
 import jarwise.sample.Fluid;
@@ -36,6 +35,7 @@ public final class SiteCounts {
     private final SettingsStore settings;
     private final PestStore pests;
     private final EventStore events;
+    private final Estimates estimates = new Estimates();
     private final Map<HistoryKey, KnownHistory> histories = new ConcurrentHashMap<>();
 
     /** Reads from these stores. */
@@ -49,9 +49,14 @@ public final class SiteCounts {
 
     private record HistoryKey(String nursery, Subject subject, LocalDate from, LocalDate to) {}
 
-    private record KnownHistory(long eventPosition, KHistory history) {}
+    private record KnownHistory(long eventPosition, EarlierRounds history) {}
 
     private record Place(Stand stand, LocalDate day) {}
+
+    /** {@return the engine, with its memory} */
+    public Estimates estimates() {
+        return estimates;
+    }
 
     /** {@return what the site has chosen} */
     public SiteRules rules(String nursery) {
@@ -156,7 +161,7 @@ public final class SiteCounts {
      * How clumped these animals were, up to a day. Kept until anything new is recorded, since it is
      * the costliest part of a page.
      */
-    public KHistory history(String nursery, SiteRules rules, Subject subject, LocalDate to) {
+    public EarlierRounds history(String nursery, SiteRules rules, Subject subject, LocalDate to) {
         HistoryKey key = new HistoryKey(nursery, subject, to.minusDays(HISTORY_DAYS), to);
         long position = events.lastPosition();
         KnownHistory known = histories.get(key);
@@ -168,7 +173,7 @@ public final class SiteCounts {
         return known.history();
     }
 
-    private KHistory readHistory(HistoryKey key, List<String> lifeStages) {
+    private EarlierRounds readHistory(HistoryKey key, List<String> lifeStages) {
         Map<Place, List<Observation>> groups = new HashMap<>();
         for (CountedSample counted :
                 samples.counts(
@@ -189,9 +194,12 @@ public final class SiteCounts {
                         .add(new Observation(counted.individuals(), sample.samplingUnits(), share));
             }
         }
-        return KHistory.of(
+        return new EarlierRounds(
                 groups.entrySet().stream()
-                        .map(group -> new KHistory.Group(group.getKey().day(), group.getValue()))
+                        .map(
+                                group ->
+                                        new EarlierRounds.Group(
+                                                group.getKey().day(), group.getValue()))
                         .toList());
     }
 }

@@ -1,0 +1,90 @@
+package jarwise.usecase.findings;
+
+import jarwise.decision.VerdictLimits;
+import jarwise.stats.count.Observation;
+import jarwise.stats.estimate.DensityEstimate;
+import jarwise.stats.estimate.DensityEstimator;
+import jarwise.stats.estimate.KPrior;
+import jarwise.stats.estimate.SamplesThatWouldTell;
+import jarwise.stats.estimate.TellingLimits;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+
+/**
+ * The engine with a memory: the same question of the same counts has the same answer, so it is
+ * worked out once. Nothing here can be out of date, since what is remembered is named by everything
+ * it depends on.
+ */
+public final class Estimates {
+
+    /** Nobody cuts more than this for one bench. */
+    private static final int MOST_SAMPLES = 200;
+
+    private static final int MOST_ANSWERS = 4_000;
+
+    private final Map<Object, Object> answers =
+            new LinkedHashMap<>(256, 0.75f, true) {
+                private static final long serialVersionUID = 1L;
+
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
+                    return size() > MOST_ANSWERS;
+                }
+            };
+
+    private record Density(DensityEstimator estimator, List<Observation> observations) {}
+
+    private record More(
+            DensityEstimator estimator, List<Observation> observations, VerdictLimits limits) {}
+
+    private record Prior(List<List<Observation>> groups) {}
+
+    /** {@return the density in these samples} */
+    public DensityEstimate density(DensityEstimator estimator, List<Observation> observations) {
+        return remembered(
+                DensityEstimate.class,
+                new Density(estimator, observations),
+                () -> estimator.estimate(observations));
+    }
+
+    /** {@return how many further samples would tell; empty where no number anybody cuts does} */
+    public OptionalInt samplesThatWouldTell(
+            DensityEstimator estimator, List<Observation> observations, VerdictLimits limits) {
+        TellingLimits telling = new TellingLimits(limits.below(), limits.above(), MOST_SAMPLES);
+        return remembered(
+                        SamplesThatWouldTell.class,
+                        new More(estimator, observations, limits),
+                        () -> SamplesThatWouldTell.of(estimator, observations, telling))
+                .furtherSamples();
+    }
+
+    /** {@return what these groups say of k; empty where there are too few samples} */
+    public Optional<KPrior> prior(List<List<Observation>> groups) {
+        return remembered(
+                        KnownPrior.class,
+                        new Prior(groups),
+                        () -> new KnownPrior(KPrior.fromHistory(groups)))
+                .prior();
+    }
+
+    private record KnownPrior(Optional<KPrior> prior) {}
+
+    private <T> T remembered(Class<T> type, Object question, Supplier<T> work) {
+        Object known;
+        synchronized (answers) {
+            known = answers.get(question);
+        }
+        if (known != null) {
+            return type.cast(known);
+        }
+        T fresh = work.get();
+        synchronized (answers) {
+            answers.put(question, fresh);
+        }
+        return fresh;
+    }
+}
