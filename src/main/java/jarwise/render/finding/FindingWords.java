@@ -29,7 +29,7 @@ public record FindingWords(Words words, Pests pests) {
 
     /** {@return "western flower thrips": the shipped name translated, else the user's own} */
     public String pest(String code) {
-        String key = "pest." + code;
+        String key = "pest." + code.toLowerCase(java.util.Locale.ROOT);
         return words.has(key)
                 ? words.say(key)
                 : pests.find(code).map(pest -> pest.commonName()).orElse(code);
