@@ -7,10 +7,12 @@ import jarwise.store.SampleStore;
 import jarwise.store.ServerLock;
 import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
+import jarwise.store.work.RoundStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.usecase.OpenData;
 import jarwise.usecase.OpenSite;
 import jarwise.usecase.ShowFindings;
+import jarwise.usecase.ShowToday;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.intake.ImportDesk;
 import jarwise.usecase.intake.UploadShelf;
@@ -20,6 +22,7 @@ import jarwise.web.findings.FindingsPages;
 import jarwise.web.home.HomePages;
 import jarwise.web.intake.ImportPages;
 import jarwise.web.methods.MethodsPages;
+import jarwise.web.today.TodayPages;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
@@ -63,17 +66,20 @@ public final class Program implements AutoCloseable {
                         .map(file -> file.resolveSibling("uploads"))
                         .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir"), "jarwise"));
         SiteStore places = new SiteStore(database);
-        ShowFindings findings =
-                new ShowFindings(
-                        new SiteCounts(
-                                new SampleStore(database),
-                                new SettingsStore(database),
-                                new PestStore(database),
-                                new EventStore(database)),
-                        places,
-                        new TreatmentStore(database));
+        TreatmentStore treatments = new TreatmentStore(database);
+        SampleStore samples = new SampleStore(database);
+        SiteCounts counts =
+                new SiteCounts(
+                        samples,
+                        new SettingsStore(database),
+                        new PestStore(database),
+                        new EventStore(database));
+        ShowFindings findings = new ShowFindings(counts, places, treatments);
+        ShowToday today =
+                new ShowToday(counts, samples, places, treatments, new RoundStore(database));
         return List.of(
                 new HomePages(kit, site),
+                new TodayPages(kit, today),
                 new FindingsPages(kit, findings),
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),

@@ -76,7 +76,7 @@ class ProgramTest {
     void aFirstRunNamesTheNurseryAndShowsItInItsLanguage() throws Exception {
         makeNursery();
 
-        assertThat(get("/").body()).contains("North Lane", "Aún no hay nada registrado.");
+        assertThat(get("/").body()).contains("North Lane", "Aquí todavía no se ha contado nada.");
         assertThat(get("/north-lane/import").statusCode()).isEqualTo(200);
         assertThat(get("/north-lane/findings").statusCode()).isEqualTo(200);
         assertThat(get("/north-lane/methods").body()).contains("zero-bound");

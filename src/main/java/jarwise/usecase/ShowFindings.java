@@ -8,12 +8,11 @@ import jarwise.sample.CollectedSample;
 import jarwise.sample.Purpose;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SamplingMethod;
-import jarwise.site.CropLot;
-import jarwise.site.Occupancy;
 import jarwise.store.CountedSample;
 import jarwise.store.SiteStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.treatment.Application;
+import jarwise.usecase.findings.BareStands;
 import jarwise.usecase.findings.Findings;
 import jarwise.usecase.findings.Group;
 import jarwise.usecase.findings.Rounds;
@@ -29,7 +28,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -220,36 +218,17 @@ public record ShowFindings(SiteCounts counts, SiteStore site, TreatmentStore tre
     }
 
     private List<Stand> bare(String nursery, Scope scope, List<CollectedSample> all) {
-        Set<String> sampled =
-                all.stream()
-                        .flatMap(sample -> sample.place().bench().stream())
-                        .collect(Collectors.toSet());
-        Map<String, String> varietyOf =
-                site.cropLots(nursery).stream()
-                        .collect(Collectors.toMap(CropLot::code, CropLot::variety));
-        Map<String, String> houseOf =
-                site.benches(nursery).stream()
-                        .collect(Collectors.toMap(b -> b.code(), b -> b.house()));
-        return site.occupancies(nursery).stream()
-                .filter(there -> there.covers(scope.to()) && !sampled.contains(there.bench()))
-                .filter(
-                        there ->
-                                scope.house()
-                                        .map(h -> h.equals(houseOf.get(there.bench())))
-                                        .orElse(true))
-                .filter(there -> scope.bench().map(there.bench()::equals).orElse(true))
-                .map(there -> standOf(there, varietyOf))
-                .filter(
-                        stand ->
-                                scope.variety().isEmpty()
-                                        || scope.variety().equals(stand.variety()))
+        return BareStands.of(site, nursery, scope.to(), all).stream()
+                .filter(bare -> matches(scope.house(), bare.house()))
+                .filter(bare -> matches(scope.bench(), bare.stand().bench()))
+                .filter(bare -> matches(scope.variety(), bare.stand().variety()))
+                .map(BareStands.Bare::stand)
                 .sorted()
                 .toList();
     }
 
-    private static Stand standOf(Occupancy there, Map<String, String> varietyOf) {
-        return new Stand(
-                Optional.of(there.bench()), Optional.ofNullable(varietyOf.get(there.cropLot())));
+    private static boolean matches(Optional<String> wanted, Optional<String> there) {
+        return wanted.isEmpty() || wanted.equals(there);
     }
 
     private List<Findings.StageCounts> stages(

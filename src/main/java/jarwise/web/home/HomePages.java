@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import jarwise.base.Refused;
-import jarwise.render.words.Days;
 import jarwise.render.words.Language;
 import jarwise.site.Nursery;
 import jarwise.usecase.OpenSite;
@@ -32,7 +31,6 @@ public final class HomePages implements Pages {
     public void addTo(RoutesConfig routes) {
         routes.get("/", this::open);
         routes.post("/", this::name);
-        routes.get("/{nursery}/today", this::today);
     }
 
     private void open(Context http) {
@@ -73,19 +71,5 @@ public final class HomePages implements Pages {
             Frame frame = kit.frames().ofProgram(http, "");
             ask(http, typed, frame.words().say(refused.reason()));
         }
-    }
-
-    private void today(Context http) {
-        Frame frame = kit.frames().ofSite(http, "today");
-        String slug = frame.nursery().map(Nursery::slug).orElseThrow();
-        OpenSite.OnRecord record = site.onRecord(slug);
-        Days days = new Days(frame.words());
-        String last =
-                record.lastCut().map(day -> frame.say("today.last", days.full(day))).orElse("");
-        kit.templates()
-                .answer(
-                        http,
-                        "today.jte",
-                        Map.of("frame", frame, "samples", record.samples(), "last", last));
     }
 }
