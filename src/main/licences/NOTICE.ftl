@@ -9,6 +9,8 @@ the Jetty libraries we take Apache-2.0. The openhtmltopdf libraries come under L
 unchanged; target/jarwise-thin.jar runs with them as separate jars. Licence texts and notices stand
 in the jar under META-INF and META-INF/third-party.
 
+The fonts Arimo and Gentium Book Plus come under the SIL Open Font License 1.1, see fonts in the jar.
+
 <#list dependencyMap as entry>
 <#assign library = entry.getKey()>
 ${library.groupId}:${library.artifactId} ${library.version}: ${entry.getValue()?join(", ")}

@@ -7,6 +7,9 @@ library brings stand in the jar under `META-INF/third-party`, a folder a library
 stands, unchanged, in `target/lib`, and `target/jarwise-thin.jar` runs with those jars: anyone may put a
 changed one in its place, as the LGPL wants.
 
+The fonts in the jar, Arimo and Gentium Book Plus, are under the SIL Open Font License 1.1; its text stands
+beside them in `fonts`.
+
 | library | version | name | licence |
 |---|---|---|---|
 <#list dependencyMap as entry>

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
 
     private static final List<String> LANGUAGES = List.of("en", "es", "fr");
+    private static final Pattern LITERAL = Pattern.compile("[\"'`]([a-z][a-z0-9.-]*[a-z0-9.-])");
     private static final Pattern WHOLE_KEY =
             Pattern.compile("[\"'`]([a-z][a-z0-9-]*(?:\\.[a-z0-9-]*[a-z0-9])+)[\"'`]");
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
@@ -65,6 +66,19 @@ class WordsTest {
                         .toList();
 
         assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void everyKeyIsUsed() {
+        Set<String> literals =
+                sources()
+                        .flatMap(text -> LITERAL.matcher(text).results())
+                        .map(match -> match.group(1))
+                        .collect(Collectors.toSet());
+        Set<String> unused = new TreeSet<>(english.keySet());
+        unused.removeIf(key -> literals.contains(key) || isBuiltFromPrefix(key, literals));
+
+        assertThat(unused).isEmpty();
     }
 
     @Test
@@ -121,6 +135,18 @@ class WordsTest {
                         Sources.files(Sources.RESOURCES, ".js"))
                 .flatMap(List::stream)
                 .map(Sources::text);
+    }
+
+    /** Some keys are put together: {@code say("verdict." + name)}, {@code counted("jars", 3)}. */
+    private static boolean isBuiltFromPrefix(String key, Set<String> literals) {
+        for (int end = key.indexOf('.') + 1; end < key.length(); end++) {
+            char next = key.charAt(end);
+            boolean joint = next == '.' || next == '-' || ".-".indexOf(key.charAt(end - 1)) >= 0;
+            if (joint && literals.contains(key.substring(0, end))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String section(String key) {
