@@ -3,6 +3,7 @@ package jarwise;
 import jarwise.store.Database;
 import jarwise.store.EventStore;
 import jarwise.store.PestStore;
+import jarwise.store.ReaderStore;
 import jarwise.store.SampleStore;
 import jarwise.store.ServerLock;
 import jarwise.store.SettingsStore;
@@ -16,12 +17,23 @@ import jarwise.usecase.ShowToday;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.intake.ImportDesk;
 import jarwise.usecase.intake.UploadShelf;
+import jarwise.usecase.samples.CorrectCount;
+import jarwise.usecase.samples.CorrectSample;
+import jarwise.usecase.samples.EndSample;
+import jarwise.usecase.samples.EnterCounts;
+import jarwise.usecase.samples.ListSamples;
+import jarwise.usecase.samples.RecordSample;
+import jarwise.usecase.samples.SampleLog;
+import jarwise.usecase.samples.SettleQuestion;
+import jarwise.usecase.samples.ShowSample;
+import jarwise.usecase.samples.VoidCount;
 import jarwise.web.Pages;
 import jarwise.web.Server;
 import jarwise.web.findings.FindingsPages;
 import jarwise.web.home.HomePages;
 import jarwise.web.intake.ImportPages;
 import jarwise.web.methods.MethodsPages;
+import jarwise.web.samples.SamplePages;
 import jarwise.web.today.TodayPages;
 import java.nio.file.Path;
 import java.time.InstantSource;
@@ -79,11 +91,29 @@ public final class Program implements AutoCloseable {
                 new ShowToday(counts, samples, places, treatments, new RoundStore(database));
         return List.of(
                 new HomePages(kit, site),
+                new SamplePages(kit, sampleDeeds(database, clock)),
                 new TodayPages(kit, today),
                 new FindingsPages(kit, findings),
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
                 new MethodsPages(kit));
+    }
+
+    /** {@return what can be done to samples} */
+    public static SamplePages.Deeds sampleDeeds(Database database, InstantSource clock) {
+        SampleLog log = new SampleLog(database, clock);
+        SiteStore sites = new SiteStore(database);
+        PestStore pests = new PestStore(database);
+        return new SamplePages.Deeds(
+                new ListSamples(new SampleStore(database), sites, pests, new ReaderStore(database)),
+                new ShowSample(new EventStore(database), new SettingsStore(database), pests),
+                new RecordSample(log, sites, pests),
+                new EnterCounts(log, pests),
+                new CorrectCount(log),
+                new VoidCount(log),
+                new CorrectSample(log),
+                new EndSample(log),
+                new SettleQuestion(log));
     }
 
     /**

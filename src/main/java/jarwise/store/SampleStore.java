@@ -2,6 +2,7 @@ package jarwise.store;
 
 import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
+import jarwise.sample.SampleFilter;
 import jarwise.sample.SampleState;
 import jarwise.tally.StageKey;
 import java.time.LocalDate;
@@ -65,6 +66,60 @@ public final class SampleStore {
                                 .bind("skip", skip)
                                 .map((row, context) -> SampleRow.read(row))
                                 .list());
+    }
+
+    /** {@return a page of the samples a filter lets through, those cut last first} */
+    public List<CollectedSample> list(String nursery, SampleFilter filter, int skip, int most) {
+        String sql =
+                "select * from sample where "
+                        + condition(filter)
+                        + " order by collected_on desc nulls last, code limit :most offset :skip";
+        return database.read(
+                handle ->
+                        bound(handle.createQuery(sql), nursery, filter)
+                                .bind("most", most)
+                                .bind("skip", skip)
+                                .map((row, context) -> SampleRow.read(row))
+                                .list());
+    }
+
+    /** {@return how many samples a filter lets through} */
+    public int count(String nursery, SampleFilter filter) {
+        String sql = "select count(*) from sample where " + condition(filter);
+        return database.read(
+                handle ->
+                        bound(handle.createQuery(sql), nursery, filter).mapTo(Integer.class).one());
+    }
+
+    /** {@return the last days on which samples were cut, the newest first} */
+    public List<LocalDate> days(String nursery) {
+        return database.read(
+                handle ->
+                        handle
+                                .createQuery(
+                                        "select distinct collected_on from sample where nursery ="
+                                                + " :nursery and collected_on is not null"
+                                                + " order by collected_on desc limit 60")
+                                .bind("nursery", nursery)
+                                .mapTo(String.class)
+                                .list()
+                                .stream()
+                                .map(LocalDate::parse)
+                                .toList());
+    }
+
+    private static String condition(SampleFilter filter) {
+        return "nursery = :nursery and lower(code) like :part escape '!'"
+                + (filter.state().isPresent() ? " and state = :state" : "")
+                + (filter.day().isPresent() ? " and collected_on = :day" : "");
+    }
+
+    private static Query bound(Query query, String nursery, SampleFilter filter) {
+        Query bound = query.bind("nursery", nursery).bind("part", contains(filter.part()));
+        if (filter.state().isPresent()) {
+            bound = bound.bind("state", SampleRow.word(filter.state().get()));
+        }
+        return filter.day().isPresent() ? bound.bind("day", filter.day().get().toString()) : bound;
     }
 
     private static String contains(String part) {
