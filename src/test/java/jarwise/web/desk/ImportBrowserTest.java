@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.LoadState;
 import jarwise.store.EventStore;
 import jarwise.store.SampleStore;
 import jarwise.web.browser.BrowserTest;
@@ -59,6 +60,8 @@ class ImportBrowserTest extends BrowserTest {
         Page page = page(DESK);
         page.navigate(desk.page("import"));
 
+        // Behaviours load after the page itself.
+        page.waitForLoadState(LoadState.NETWORKIDLE);
         page.evaluate(
                 """
                 () => {
