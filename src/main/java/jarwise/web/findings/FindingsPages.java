@@ -164,15 +164,16 @@ public final class FindingsPages implements Pages {
     private static FindingsView view(Context http, Frame frame, Findings findings) {
         FindingWords say = words(frame, findings.rules());
         Answer answer = new Answer(findings, say);
+        TrendFigure trend = new TrendFigure(findings, say, nursery(frame).zone());
         String query = http.queryString() == null ? "" : "?" + http.queryString();
         return new FindingsView(
                 new Chooser(findings, say).view(),
                 answer.sentence(),
                 answer.lead(),
                 new FindingsView.Sections(
-                        new TrendFigure(findings, say, nursery(frame).zone()).figure(),
+                        trend.figure(),
                         new BenchStrips(findings, say).benches(),
-                        Optional.empty(),
+                        new StageFigure(findings, say, trend.treatments()).figure(),
                         targeted(findings, say),
                         new FindingsView.Downloads(
                                 frame.to("findings.csv") + query,

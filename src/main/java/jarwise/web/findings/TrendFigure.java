@@ -155,6 +155,13 @@ final class TrendFigure {
                 rows(series, byDay));
     }
 
+    /** {@return treatments of the only bench shown; of several benches they would be mixed up} */
+    List<Trend.Treatment> treatments() {
+        return findings.series().size() == 1
+                ? trend(findings.series().get(0)).treatments()
+                : List.of();
+    }
+
     private boolean inside(Application application, Findings shown) {
         LocalDate day = application.started().atZone(zone).toLocalDate();
         List<LocalDate> days = shown.rounds().days();
