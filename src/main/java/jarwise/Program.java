@@ -14,6 +14,7 @@ import jarwise.usecase.OpenData;
 import jarwise.usecase.OpenSite;
 import jarwise.usecase.ShowFindings;
 import jarwise.usecase.ShowToday;
+import jarwise.usecase.WriteReport;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.intake.ImportDesk;
 import jarwise.usecase.intake.UploadShelf;
@@ -33,6 +34,7 @@ import jarwise.web.findings.FindingsPages;
 import jarwise.web.home.HomePages;
 import jarwise.web.intake.ImportPages;
 import jarwise.web.methods.MethodsPages;
+import jarwise.web.report.ReportPages;
 import jarwise.web.samples.SamplePages;
 import jarwise.web.today.TodayPages;
 import java.nio.file.Path;
@@ -87,13 +89,14 @@ public final class Program implements AutoCloseable {
                         new PestStore(database),
                         new EventStore(database));
         ShowFindings findings = new ShowFindings(counts, places, treatments);
-        ShowToday today =
-                new ShowToday(counts, samples, places, treatments, new RoundStore(database));
+        RoundStore rounds = new RoundStore(database);
+        ShowToday today = new ShowToday(counts, samples, places, treatments, rounds);
         return List.of(
                 new HomePages(kit, site),
                 new SamplePages(kit, sampleDeeds(database, clock)),
                 new TodayPages(kit, today),
                 new FindingsPages(kit, findings),
+                new ReportPages(kit, new WriteReport(findings, rounds)),
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
                 new MethodsPages(kit));

@@ -35,7 +35,7 @@ public record Frame(
 
     /** Menu entries in order; an empty text is a divider. */
     public static final List<String> MENU =
-            List.of("today", "samples", "import", "", "findings", "", "methods");
+            List.of("today", "samples", "import", "", "findings", "report", "", "methods");
 
     /**
      * Addresses of what a page loads.

@@ -7,11 +7,10 @@ import jarwise.render.chart.Axis;
 import jarwise.render.chart.Trend;
 import jarwise.render.chart.TrendChart;
 import jarwise.render.finding.FindingWords;
-import jarwise.render.words.Days;
+import jarwise.render.finding.PlaceTrend;
+import jarwise.render.finding.Turn;
 import jarwise.render.words.Figures;
-import jarwise.render.words.Interval;
 import jarwise.render.words.Words;
-import jarwise.treatment.Application;
 import jarwise.usecase.findings.Findings;
 import jarwise.web.piece.Picture;
 import java.time.LocalDate;
@@ -22,7 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** Rounds of each bench, strips stood on end, and the table behind them. */
 final class TrendFigure {
@@ -140,19 +138,13 @@ final class TrendFigure {
     }
 
     private Trend trend(Findings.Series series) {
-        Map<LocalDate, Finding> byDay = byDay(series);
-        return new Trend(
-                say.shortPlace(series.stand()),
-                series.stand().bench().isPresent()
-                        ? series.stand().variety().map(say::variety).orElse("")
-                        : "",
-                mark(),
-                findings.rounds().days().stream().map(day -> round(day, byDay)).toList(),
-                series.treatments().stream()
-                        .filter(application -> inside(application, findings))
-                        .map(this::treatment)
-                        .toList(),
-                rows(series, byDay));
+        return new PlaceTrend(say, zone, findings.rounds().days())
+                .of(
+                        series.stand(),
+                        series.rounds(),
+                        series.treatments(),
+                        mark(),
+                        rows(series, byDay(series)));
     }
 
     /** {@return treatments of the only bench shown; of several benches they would be mixed up} */
@@ -160,32 +152,6 @@ final class TrendFigure {
         return findings.series().size() == 1
                 ? trend(findings.series().get(0)).treatments()
                 : List.of();
-    }
-
-    private boolean inside(Application application, Findings shown) {
-        LocalDate day = application.started().atZone(zone).toLocalDate();
-        List<LocalDate> days = shown.rounds().days();
-        return !day.isBefore(days.get(0)) && !day.isAfter(days.get(days.size() - 1));
-    }
-
-    private Trend.Treatment treatment(Application application) {
-        String group =
-                application.products().stream()
-                        .flatMap(use -> use.modeOfActionGroups().stream())
-                        .distinct()
-                        .collect(Collectors.joining(" + "));
-        return new Trend.Treatment(application.started().atZone(zone).toLocalDateTime(), group);
-    }
-
-    private Trend.Round round(LocalDate day, Map<LocalDate, Finding> byDay) {
-        Finding there = byDay.get(day);
-        Days days = new Days(words);
-        return there == null
-                ? new Trend.Round(day, new Interval.NotSampled(), days.brief(day))
-                : new Trend.Round(
-                        day,
-                        FindingWords.interval(there),
-                        words.say("findings.trend.tip", days.brief(day), say.tip(there)));
     }
 
     /** The mark of the whole group: of its last stage, which is the full one. */

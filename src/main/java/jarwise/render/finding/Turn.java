@@ -1,4 +1,4 @@
-package jarwise.web.findings;
+package jarwise.render.finding;
 
 import jarwise.decision.Finding;
 import jarwise.render.words.Days;
@@ -13,12 +13,12 @@ import java.util.Optional;
  * that of an earlier one do not meet. Two 95 % intervals that do not meet differ at far more than
  * 95 %, so this errs towards saying nothing.
  */
-final class Turn {
+public final class Turn {
 
     private Turn() {}
 
     /** {@return "fell between 6 April and 4 May"; empty where the rounds do not show it} */
-    static Optional<String> of(List<Finding> rounds, Words words) {
+    public static Optional<String> of(List<Finding> rounds, Words words) {
         List<Finding> read = rounds.stream().filter(f -> f.estimated().isPresent()).toList();
         if (read.size() < 2) {
             return Optional.empty();
