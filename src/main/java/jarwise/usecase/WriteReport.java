@@ -92,7 +92,12 @@ public record WriteReport(ShowFindings findings, RoundStore rounds) {
         FindingWords say = new FindingWords(words, found.rules().pests());
         LetterSentences sentences = new LetterSentences(say, request.nursery().zone());
         LetterRows rows = new LetterRows(say, nextRound(request));
-        List<Finding> latest = found.series().stream().map(Findings.Series::lastRead).toList();
+        // Where only targeted jars were cut there is nothing to say of a density.
+        List<Finding> latest =
+                found.series().stream()
+                        .map(Findings.Series::lastRead)
+                        .filter(finding -> finding.estimated().isPresent() || finding.notRead())
+                        .toList();
         Instant now = request.now().toInstant();
         List<Application> applications =
                 findings.treatments()

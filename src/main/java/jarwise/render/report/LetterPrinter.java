@@ -58,9 +58,11 @@ public final class LetterPrinter {
             builder.withProducer("Jarwise");
             builder.toStream(out);
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-                renderer.createPDF();
-                PDDocument document = renderer.getPdfDocument();
-                return document.getNumberOfPages();
+                renderer.createPDFWithoutClosing();
+                try (PDDocument document = renderer.getPdfDocument()) {
+                    document.save(out);
+                    return document.getNumberOfPages();
+                }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
