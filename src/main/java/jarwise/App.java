@@ -6,6 +6,7 @@ import jarwise.cli.BackupCommand;
 import jarwise.cli.CommandEntry;
 import jarwise.cli.Commands;
 import jarwise.cli.ImportCommand;
+import jarwise.cli.ReportCommand;
 import jarwise.cli.RestoreCommand;
 import jarwise.cli.VerifyCommand;
 import jarwise.render.words.Language;
@@ -70,6 +71,10 @@ public final class App {
                                         "demo",
                                         "make the invented nursery and show it; options of serve",
                                         out -> () -> Commands.WRONG_INPUT),
+                                new CommandEntry(
+                                        "report",
+                                        "the grower's letter, one page, as .html or .pdf",
+                                        out -> new ReportCommand(out, usual, clock)),
                                 new CommandEntry(
                                         "backup",
                                         "copy all data into one file, and check the copy",
