@@ -147,15 +147,16 @@ public record ShowToday(
                         .orElseThrow()
                         .plus(protocol.freeze());
         double minutes = filters.size() * rules.minutesPerJarOn(now.toLocalDate());
-        return new Due.Read(
-                stand,
-                filters.size(),
-                washed,
-                earliest,
+        Instant readBy =
                 filters.stream()
                         .map(filter -> readBy(filter, rules, now))
                         .min(Instant::compareTo)
-                        .orElseThrow(),
+                        .orElseThrow();
+        return new Due.Read(
+                stand,
+                filters.size(),
+                filters.get(0).collectedOn().orElse(now.toLocalDate()),
+                new Due.Window(washed, earliest, readBy),
                 Duration.ofMinutes(Math.round(minutes)));
     }
 

@@ -60,19 +60,21 @@ public record Today(
          *
          * @param stand where they were cut
          * @param filters how many
+         * @param cut day they were cut
+         * @param window when they may be read
+         * @param needed time to read them
+         */
+        record Read(Stand stand, int filters, LocalDate cut, Window window, Duration needed)
+                implements Due {}
+
+        /**
+         * When filters may be read.
+         *
          * @param washed when the first of them was washed
          * @param earliest from when all of them may be read
          * @param readBy when the first of them has dried out
-         * @param needed time to read them
          */
-        record Read(
-                Stand stand,
-                int filters,
-                Instant washed,
-                Instant earliest,
-                Instant readBy,
-                Duration needed)
-                implements Due {}
+        record Window(Instant washed, Instant earliest, Instant readBy) {}
 
         /**
          * A place above the line: somebody has to decide.

@@ -81,7 +81,7 @@ final class ClockRows {
                             figures.counted("today.recount", recount.filters()),
                             frame.say("today.recount.sub")),
                     new TodayView.Button(
-                            frame.say("today.button.counts"), frame.to("import"), false));
+                            frame.say("today.button.counts"), frame.to("samples"), false));
         }
         if (due instanceof Due.Answer answer) {
             return sometime(
@@ -89,7 +89,7 @@ final class ClockRows {
                             figures.counted("today.questions", answer.samples()),
                             frame.say("today.questions.sub")),
                     new TodayView.Button(
-                            frame.say("today.button.findings"), frame.to("findings"), false));
+                            frame.say("today.button.samples"), frame.to("samples"), false));
         }
         return walk(((Due.Walk) due).round());
     }
@@ -138,23 +138,23 @@ final class ClockRows {
     }
 
     private TodayView.Row read(Due.Read read) {
-        boolean late = read.readBy().isBefore(now.toInstant());
+        boolean late = read.window().readBy().isBefore(now.toInstant());
         boolean first = urgent(read) && !solidRead;
         solidRead |= first;
-        String by = frame.say(late ? "today.dried" : "today.by", clock(read.readBy()));
+        String by = frame.say(late ? "today.dried" : "today.by", clock(read.window().readBy()));
         String wait =
                 late
                         ? frame.say("today.late")
-                        : frame.say("today.in", span(now.toInstant(), read.readBy()));
+                        : frame.say("today.in", span(now.toInstant(), read.window().readBy()));
         String sub =
                 frame.say(
                         late ? "today.read.late" : "today.read.sub",
-                        days.weekday(day(read.washed())),
-                        days.time(local(read.washed()).toLocalTime()),
+                        days.weekday(day(read.window().washed())),
+                        days.time(local(read.window().washed()).toLocalTime()),
                         figures.minutes(read.needed().toMinutes()));
         String early =
-                read.earliest().isAfter(now.toInstant())
-                        ? " " + frame.say("today.read.early", clock(read.earliest()))
+                read.window().earliest().isAfter(now.toInstant())
+                        ? " " + frame.say("today.read.early", clock(read.window().earliest()))
                         : "";
         String what =
                 frame.say(
@@ -162,27 +162,32 @@ final class ClockRows {
                         figures.counted("today.filters", read.filters()),
                         say.place(read.stand()));
         return new TodayView.Row(
-                late || today(read.readBy()) ? TodayView.Kind.PLAIN : TodayView.Kind.LATER,
+                late || today(read.window().readBy()) ? TodayView.Kind.PLAIN : TodayView.Kind.LATER,
                 new Lines(by, wait),
                 new Lines(what, sub + early),
-                today(read.readBy()) ? window(read, what + ", " + by) : "",
-                new TodayView.Button(frame.say("today.button.counts"), frame.to("import"), first));
+                today(read.window().readBy()) ? window(read, what + ", " + by) : "",
+                new TodayView.Button(
+                        frame.say("today.button.counts"),
+                        frame.to("samples") + "?day=" + read.cut(),
+                        first));
     }
 
     private String window(Due.Read read, String label) {
         Instant start =
-                read.earliest().isAfter(now.toInstant()) ? read.earliest() : now.toInstant();
+                read.window().earliest().isAfter(now.toInstant())
+                        ? read.window().earliest()
+                        : now.toInstant();
         return bar.row(
                 DayBar.Kind.DEADLINE,
                 Optional.of(today(start) ? local(start).toLocalTime() : now.toLocalTime()),
-                untilOnThisDay(read.readBy()),
+                untilOnThisDay(read.window().readBy()),
                 ROW_HEIGHT,
                 label);
     }
 
     /** {@return whether filters dry out before the day is over, or have} */
     boolean urgent(Due.Read read) {
-        return !day(read.readBy()).isAfter(now.toLocalDate());
+        return !day(read.window().readBy()).isAfter(now.toLocalDate());
     }
 
     private TodayView.Row decide(Finding finding) {

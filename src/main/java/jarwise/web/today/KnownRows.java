@@ -169,7 +169,7 @@ final class KnownRows {
                 strip(FindingWords.interval(finding), say.tip(finding)),
                 "",
                 new Lines(frame.say("today.next.read"), ""),
-                frame.to("import"));
+                frame.to("samples") + "?day=" + finding.day());
     }
 
     private StripRow bare(Stand stand) {

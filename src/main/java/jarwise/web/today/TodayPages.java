@@ -68,12 +68,12 @@ public final class TodayPages implements Pages {
         List<String> parts = new ArrayList<>();
         for (Due due : today.due()) {
             if (due instanceof Due.Read read && clock.urgent(read)) {
-                boolean late = read.readBy().isBefore(frame.now().toInstant());
+                boolean late = read.window().readBy().isBefore(frame.now().toInstant());
                 parts.add(
                         frame.say(
                                 late ? "today.part.late" : "today.part.read",
                                 say.figures().counted("today.filters", read.filters()),
-                                clock.clock(read.readBy())));
+                                clock.clock(read.window().readBy())));
             } else if (due instanceof Due.Decide decide) {
                 Finding finding = decide.finding();
                 parts.add(
