@@ -16,6 +16,7 @@ import jarwise.wire.sheet.SheetReader;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -89,6 +90,12 @@ public final class ImportCommand implements Callable<Integer> {
     @Option(names = "--method", paramLabel = "METHOD", description = "wash, tap, card or visual")
     @Nullable SamplingMethod method;
 
+    @Option(
+            names = "--date",
+            paramLabel = "YYYY-MM-DD",
+            description = "when samples were cut that are new and have no date; today if not said")
+    @Nullable LocalDate date;
+
     @Option(names = "--as-new", description = "a sheet of its own, not an earlier one grown")
     boolean asNew;
 
@@ -129,30 +136,35 @@ public final class ImportCommand implements Callable<Integer> {
                 ImportBatch batch = desk.takeBack().run(site.slug(), takeBack, person, reason);
                 out.print(ImportAnswer.takenBack(batch, answer.json));
             } else {
-                out.print(takeIn(desk, site.slug()));
+                out.print(takeIn(desk, site));
             }
         }
         return Commands.DONE;
     }
 
-    private String takeIn(ImportDesk desk, String site) {
+    private String takeIn(ImportDesk desk, Nursery site) {
         if (sheet == null) {
             throw new Refused(Message.of("import.no-sheet"));
         }
         Optional<String> named = Optional.ofNullable(worksheet);
         SheetFile file = SheetFile.read(sheet, String.valueOf(sheet.getFileName()), named);
-        ImportChoices choices = choices(desk.preview().choicesFor(site, file), file);
+        ImportChoices choices =
+                choices(desk.preview().choicesFor(site.slug(), file), file, day(site));
         if (preview) {
-            ImportPlan plan = desk.preview().run(site, file, choices);
+            ImportPlan plan = desk.preview().run(site.slug(), file, choices);
             return new ImportAnswer(plan, Optional.empty(), true, addPlaces).print(answer.json);
         }
-        ImportSheet.Outcome outcome = desk.importSheet().run(site, person, file, choices);
+        ImportSheet.Outcome outcome = desk.importSheet().run(site.slug(), person, file, choices);
         return new ImportAnswer(outcome.plan(), outcome.batch(), false, addPlaces)
                 .print(answer.json);
     }
 
+    private LocalDate day(Nursery site) {
+        return date == null ? LocalDate.ofInstant(clock.instant(), site.zone()) : date;
+    }
+
     /** What was understood last time, or guessed, with what the options say instead. */
-    private ImportChoices choices(ImportChoices usual, SheetFile file) {
+    private ImportChoices choices(ImportChoices usual, SheetFile file, LocalDate day) {
         ColumnMapping mapping = usual.mapping();
         for (Map.Entry<KnownColumn, String> renamed :
                 SheetReader.renamed(file.table(), renames).columns().entrySet()) {
@@ -170,7 +182,8 @@ public final class ImportCommand implements Callable<Integer> {
                 new ImportChoices.Unnamed(
                         pest.isBlank() ? usual.unnamed().pest() : Optional.of(pest),
                         stage.isBlank() ? usual.unnamed().stage() : Optional.of(stage),
-                        method == null ? usual.unnamed().method() : method);
+                        method == null ? usual.unnamed().method() : method,
+                        Optional.of(day));
         return new ImportChoices(
                 Optional.ofNullable(worksheet),
                 mapping,

@@ -67,7 +67,8 @@ final class ChoicesText {
                 new Unnamed(
                         Optional.ofNullable(text.get("pest")),
                         Optional.ofNullable(text.get("stage")),
-                        SamplingMethod.valueOf(text.getOrDefault("method", "WASH"))),
+                        SamplingMethod.valueOf(text.getOrDefault("method", "WASH")),
+                        Optional.empty()),
                 startingWith(text, PEST_WORD),
                 startingWith(text, STAGE_WORD),
                 false,

@@ -11,6 +11,7 @@ import jarwise.usecase.intake.SampleDifference.ChangedFact;
 import jarwise.usecase.intake.SampleDifference.CountDifference;
 import jarwise.usecase.intake.SampleDifference.StepDifference;
 import jarwise.usecase.intake.SheetSample.SheetCount;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -33,9 +34,15 @@ final class Comparison {
     private final List<SampleEvent> events;
     private final Set<EventId> slips = new HashSet<>();
     private final Set<String> takenBack;
+    private final Optional<LocalDate> day;
 
-    private Comparison(SheetSample told, Collection<SampleEvent> events, Set<String> takenBack) {
+    private Comparison(
+            SheetSample told,
+            Collection<SampleEvent> events,
+            Set<String> takenBack,
+            Optional<LocalDate> day) {
         this.told = told;
+        this.day = day;
         this.events = events.stream().sorted(Comparator.comparing(SampleEvent::at)).toList();
         this.takenBack = takenBack;
         for (SampleEvent event : events) {
@@ -53,15 +60,22 @@ final class Comparison {
      * @param told the sample as the sheet tells it
      * @param events everything on record of it
      * @param takenBack imports that were taken back
+     * @param day on which it was cut if neither the sheet nor the record says
      */
     static SampleDifference of(
-            SheetSample told, Collection<SampleEvent> events, Set<String> takenBack) {
-        return new Comparison(told, events, takenBack).difference();
+            SheetSample told,
+            Collection<SampleEvent> events,
+            Set<String> takenBack,
+            Optional<LocalDate> day) {
+        return new Comparison(told, events, takenBack, day).difference();
     }
 
     private SampleDifference difference() {
         List<StepDifference> steps = new ArrayList<>();
-        told.facts().forEach((step, facts) -> compareStep(step, facts).ifPresent(steps::add));
+        told.facts()
+                .forEach(
+                        (step, facts) ->
+                                compareStep(step, dated(step, facts)).ifPresent(steps::add));
         List<CountDifference> counts = new ArrayList<>();
         List<SheetCount> same = new ArrayList<>();
         for (SheetCount count : told.counts()) {
@@ -83,6 +97,20 @@ final class Comparison {
 
     private List<SampleEvent> standing() {
         return events.stream().filter(event -> !slips.contains(event.id())).toList();
+    }
+
+    /** A sheet that gives no date takes nothing from the one on record. */
+    private Map<String, String> dated(Step step, Map<String, String> facts) {
+        if (step != Step.CUT || facts.containsKey(Facts.COLLECTED_ON)) {
+            return facts;
+        }
+        Optional<String> known =
+                last(standing().stream().filter(this::counts), step)
+                        .map(event -> factsOf(event).get(Facts.COLLECTED_ON))
+                        .or(() -> day.map(LocalDate::toString));
+        Map<String, String> dated = new HashMap<>(facts);
+        known.ifPresent(text -> dated.put(Facts.COLLECTED_ON, text));
+        return dated;
     }
 
     private Optional<StepDifference> compareStep(Step step, Map<String, String> facts) {
@@ -198,7 +226,8 @@ final class Comparison {
     static List<SampleDifference> ofAll(
             List<SheetSample> samples,
             Map<SampleCode, List<SampleEvent>> events,
-            Set<String> takenBack) {
+            Set<String> takenBack,
+            Optional<LocalDate> day) {
         return samples.stream()
                 .map(
                         sample ->
@@ -206,7 +235,8 @@ final class Comparison {
                                         sample,
                                         Objects.requireNonNullElse(
                                                 events.get(sample.code()), List.<SampleEvent>of()),
-                                        takenBack))
+                                        takenBack,
+                                        day))
                 .toList();
     }
 }

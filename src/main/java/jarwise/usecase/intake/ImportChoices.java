@@ -2,6 +2,7 @@ package jarwise.usecase.intake;
 
 import jarwise.sample.SamplingMethod;
 import jarwise.wire.sheet.ColumnMapping;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 
@@ -36,12 +37,19 @@ public record ImportChoices(
      * @param pest pest code
      * @param stage stage code
      * @param method how the insects were brought to the eye
+     * @param day on which samples were cut that are new and have no date; empty for not known, and
+     *     then no round has them
      */
-    public record Unnamed(Optional<String> pest, Optional<String> stage, SamplingMethod method) {
+    public record Unnamed(
+            Optional<String> pest,
+            Optional<String> stage,
+            SamplingMethod method,
+            Optional<LocalDate> day) {
 
         /** A wash of a pest nobody named. */
         public static final Unnamed WASH =
-                new Unnamed(Optional.empty(), Optional.empty(), SamplingMethod.WASH);
+                new Unnamed(
+                        Optional.empty(), Optional.empty(), SamplingMethod.WASH, Optional.empty());
     }
 
     /** {@return a reading of a sheet by this mapping with nothing else chosen} */
@@ -56,9 +64,18 @@ public record ImportChoices(
                 new Unnamed(
                         Optional.of(pest).filter(text -> !text.isBlank()),
                         Optional.of(stage).filter(text -> !text.isBlank()),
-                        unnamed.method());
+                        unnamed.method(),
+                        unnamed.day());
         return new ImportChoices(
                 worksheet, mapping, named, pestWords, stageWords, asNew, addPlaces);
+    }
+
+    /** {@return the same choices for samples cut on a day that the sheet does not name} */
+    public ImportChoices on(LocalDate day) {
+        Unnamed dated =
+                new Unnamed(unnamed.pest(), unnamed.stage(), unnamed.method(), Optional.of(day));
+        return new ImportChoices(
+                worksheet, mapping, dated, pestWords, stageWords, asNew, addPlaces);
     }
 
     /** {@return the same choices for a sheet of its own} */

@@ -53,7 +53,11 @@ record SheetComparer(EventStore events, ImportStore imports, PestStore pests, Si
         List<ImportRow> rows = rows(file, samples, coded, name);
         return new ImportPlan(
                 file.header(),
-                Comparison.ofAll(samples, eventsOf(nursery, samples), takenBack(nursery)),
+                Comparison.ofAll(
+                        samples,
+                        eventsOf(nursery, samples),
+                        takenBack(nursery),
+                        choices.unnamed().day()),
                 earlier.gone(rows),
                 newPlaces(nursery, samples),
                 rows,

@@ -1,10 +1,14 @@
 package jarwise.web.intake;
 
 import io.javalin.http.Context;
+import jarwise.base.Message;
+import jarwise.base.Refused;
 import jarwise.sample.SamplingMethod;
 import jarwise.usecase.intake.ImportChoices;
 import jarwise.wire.sheet.ColumnMapping;
 import jarwise.wire.sheet.KnownColumn;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -71,13 +75,24 @@ record ChoicesForm(ImportChoices choices, List<String> header) {
         return new ImportChoices.Unnamed(
                 param(http, "pest"),
                 param(http, "stage"),
-                param(http, "method").flatMap(ChoicesForm::method).orElse(SamplingMethod.WASH));
+                param(http, "method").flatMap(ChoicesForm::method).orElse(SamplingMethod.WASH),
+                param(http, "day").flatMap(ChoicesForm::day));
     }
 
     private static Optional<SamplingMethod> method(String word) {
         return Arrays.stream(SamplingMethod.values())
                 .filter(method -> method.name().equalsIgnoreCase(word))
                 .findAny();
+    }
+
+    private static Optional<LocalDate> day(String text) {
+        try {
+            return Optional.of(LocalDate.parse(text));
+        } catch (DateTimeParseException e) {
+            Refused refused = new Refused(Message.of("import.day.unknown", text));
+            refused.initCause(e);
+            throw refused;
+        }
     }
 
     private static Map<String, String> words(Context http, String start) {
@@ -125,6 +140,7 @@ record ChoicesForm(ImportChoices choices, List<String> header) {
         }
         fields.put("pest", choices.unnamed().pest().orElse(""));
         fields.put("stage", choices.unnamed().stage().orElse(""));
+        fields.put("day", choices.unnamed().day().map(LocalDate::toString).orElse(""));
         fields.put("method", choices.unnamed().method().name().toLowerCase(Locale.ROOT));
         choices.pestWords().forEach((word, pest) -> fields.put(PEST_WORD + word, pest));
         choices.stageWords().forEach((word, stage) -> fields.put(STAGE_WORD + word, stage));

@@ -121,7 +121,10 @@ public final class ImportPages implements Pages {
                 .orElseGet(
                         () ->
                                 new ChoicesForm(
-                                        desk.preview().choicesFor(slug(frame), file), header));
+                                        desk.preview()
+                                                .choicesFor(slug(frame), file)
+                                                .on(frame.now().toLocalDate()),
+                                        header));
     }
 
     private void show(Context http, Frame frame, PreviewView view) {

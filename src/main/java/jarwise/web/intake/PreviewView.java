@@ -10,6 +10,7 @@ import jarwise.wire.table.Fault;
 import jarwise.wire.table.FaultKind;
 import jarwise.wire.table.SheetRefused;
 import jarwise.wire.table.TableRow;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -85,6 +86,11 @@ public record PreviewView(
     /** {@return the method chosen for rows that name none} */
     public String method() {
         return form.choices().unnamed().method().name();
+    }
+
+    /** {@return the day chosen for new samples without a date, as ISO text} */
+    public String day() {
+        return form.choices().unnamed().day().map(LocalDate::toString).orElse("");
     }
 
     /** {@return whether the person called it a sheet of its own} */

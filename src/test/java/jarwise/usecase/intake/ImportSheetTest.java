@@ -11,6 +11,7 @@ import jarwise.tally.StageKey;
 import jarwise.wire.table.FaultKind;
 import jarwise.wire.table.SheetRefused;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -196,6 +197,20 @@ class ImportSheetTest {
         assertThat(intake.allCounts().keySet())
                 .containsExactly(
                         "plots-1", "plots-2", "plots-3", "plots-4", "plots.2-1", "plots.2-2");
+    }
+
+    @Test
+    void aSheetWithoutDatesIsCutOnTheDayThatIsSaidAndKeepsItWhenItComesAgain() {
+        LocalDate monday = LocalDate.of(2026, 5, 4);
+        SheetFile sheet = intake.sheet("plots.csv", "count,spray\n10,A\n7,A\n");
+        intake.take(sheet, intake.usual(sheet).on(monday));
+
+        SheetFile grown = intake.sheet("plots.csv", "count,spray\n10,A\n7,A\n20,A\n");
+        ImportPlan plan = intake.take(grown, intake.usual(grown).on(monday.plusWeeks(1))).plan();
+
+        assertThat(plan.corrected()).isEmpty();
+        assertThat(sample("plots-1").collectedOn()).contains(monday);
+        assertThat(sample("plots-3").collectedOn()).contains(monday.plusWeeks(1));
     }
 
     @Test
