@@ -28,6 +28,15 @@ import jarwise.usecase.samples.SampleLog;
 import jarwise.usecase.samples.SettleQuestion;
 import jarwise.usecase.samples.ShowSample;
 import jarwise.usecase.samples.VoidCount;
+import jarwise.usecase.settings.AddPest;
+import jarwise.usecase.settings.AdoptShare;
+import jarwise.usecase.settings.ChangePlaces;
+import jarwise.usecase.settings.ChangeSite;
+import jarwise.usecase.settings.ChooseValue;
+import jarwise.usecase.settings.SavePerson;
+import jarwise.usecase.settings.SetLine;
+import jarwise.usecase.settings.SetProtocol;
+import jarwise.usecase.settings.ShowSettings;
 import jarwise.web.Pages;
 import jarwise.web.Server;
 import jarwise.web.findings.FindingsPages;
@@ -36,6 +45,7 @@ import jarwise.web.intake.ImportPages;
 import jarwise.web.methods.MethodsPages;
 import jarwise.web.report.ReportPages;
 import jarwise.web.samples.SamplePages;
+import jarwise.web.settings.SettingsPages;
 import jarwise.web.today.TodayPages;
 import java.nio.file.Path;
 import java.time.InstantSource;
@@ -94,6 +104,7 @@ public final class Program implements AutoCloseable {
         return List.of(
                 new HomePages(kit, site),
                 new SamplePages(kit, sampleDeeds(database, clock)),
+                new SettingsPages(kit, new ShowSettings(database), settingsDeeds(database)),
                 new TodayPages(kit, today),
                 new FindingsPages(kit, findings),
                 new ReportPages(kit, new WriteReport(findings, rounds)),
@@ -102,8 +113,23 @@ public final class Program implements AutoCloseable {
                 new MethodsPages(kit));
     }
 
-    /** {@return what can be done to samples} */
-    public static SamplePages.Deeds sampleDeeds(Database database, InstantSource clock) {
+    private static SettingsPages.Deeds settingsDeeds(Database database) {
+        SettingsStore settings = new SettingsStore(database);
+        SiteStore sites = new SiteStore(database);
+        PestStore pests = new PestStore(database);
+        ReaderStore readers = new ReaderStore(database);
+        return new SettingsPages.Deeds(
+                new ChangeSite(sites),
+                new SetLine(settings, pests),
+                new ChooseValue(settings),
+                new SetProtocol(settings),
+                new AdoptShare(settings, pests, readers),
+                new AddPest(pests),
+                new SavePerson(readers),
+                new ChangePlaces(sites));
+    }
+
+    private static SamplePages.Deeds sampleDeeds(Database database, InstantSource clock) {
         SampleLog log = new SampleLog(database, clock);
         SiteStore sites = new SiteStore(database);
         PestStore pests = new PestStore(database);

@@ -35,7 +35,9 @@ public record Frame(
 
     /** Menu entries in order; an empty text is a divider. */
     public static final List<String> MENU =
-            List.of("today", "samples", "import", "", "findings", "report", "", "methods");
+            List.of(
+                    "today", "samples", "import", "", "findings", "report", "", "methods",
+                    "settings");
 
     /**
      * Addresses of what a page loads.
@@ -73,6 +75,12 @@ public record Frame(
     public String stageName(String code) {
         String key = "stage." + code;
         return words.has(key) ? words.say(key) : code;
+    }
+
+    /** {@return what some stages that are added up are called} */
+    public String groupName(String group) {
+        String key = "stage-group." + group;
+        return words.has(key) ? words.say(key) : stageName(group);
     }
 
     /** {@return the address of a page of this site} */

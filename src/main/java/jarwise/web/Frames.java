@@ -15,8 +15,11 @@ import java.util.function.Supplier;
 /** Makes the frame of a page from a request: which site, which language, who, when. */
 public final class Frames {
 
-    static final String PERSON_COOKIE = "jarwise-person";
-    static final String LANGUAGE_COOKIE = "jarwise-language";
+    /** Cookie that holds who is at this screen. */
+    public static final String PERSON_COOKIE = "jarwise-person";
+
+    /** Cookie that holds the language of this screen. */
+    public static final String LANGUAGE_COOKIE = "jarwise-language";
 
     private final Supplier<List<Nursery>> nurseries;
     private final InstantSource clock;

@@ -4,6 +4,7 @@ import jarwise.pest.Pest;
 import jarwise.usecase.form.Fields;
 import jarwise.usecase.samples.ListSamples;
 import jarwise.web.Frame;
+import jarwise.web.piece.Form;
 import java.util.Arrays;
 import java.util.List;
 

@@ -25,6 +25,7 @@ import jarwise.usecase.samples.VoidCount;
 import jarwise.web.Frame;
 import jarwise.web.Pages;
 import jarwise.web.Server;
+import jarwise.web.piece.Form;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;

@@ -15,6 +15,7 @@ import jarwise.usecase.samples.ListSamples;
 import jarwise.usecase.samples.SampleLog;
 import jarwise.usecase.samples.ShowSample;
 import jarwise.web.Frame;
+import jarwise.web.piece.Form;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;

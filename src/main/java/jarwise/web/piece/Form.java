@@ -1,4 +1,4 @@
-package jarwise.web.samples;
+package jarwise.web.piece;
 
 import jarwise.base.Message;
 import jarwise.usecase.form.FormRefused;

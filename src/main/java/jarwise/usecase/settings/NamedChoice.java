@@ -1,0 +1,63 @@
+package jarwise.usecase.settings;
+
+import jarwise.base.Message;
+import jarwise.usecase.findings.SiteRules;
+import jarwise.usecase.form.Fields;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Choices of a site that have a name and one value. */
+public enum NamedChoice {
+    LIMIT_BELOW(SiteRules.LIMIT_BELOW, 0, 0.5),
+    LIMIT_ABOVE(SiteRules.LIMIT_ABOVE, 0.5, 0.9999),
+    TARGET_EFFICACY("target-efficacy", 0, 1),
+    MINUTES_PER_JAR(SiteRules.MINUTES_PER_JAR, 0, 600),
+    WORKING_DAYS("working-days", 0, 0),
+    AUTHORITY("plant-health-authority", 0, 0);
+
+    private static final List<String> DAYS = List.of("MO", "TU", "WE", "TH", "FR", "SA", "SU");
+
+    private final String code;
+    private final double above;
+    private final double most;
+
+    NamedChoice(String code, double above, double most) {
+        this.code = code;
+        this.above = above;
+        this.most = most;
+    }
+
+    /** {@return its name in the data} */
+    public String code() {
+        return code;
+    }
+
+    /** {@return whether something usual holds where the site has chosen nothing} */
+    public boolean isUsual() {
+        return this != TARGET_EFFICACY && this != AUTHORITY;
+    }
+
+    /** {@return the choice with this name} */
+    public static Optional<NamedChoice> of(String code) {
+        return Arrays.stream(values()).filter(choice -> choice.code.equals(code)).findAny();
+    }
+
+    /** Reads the value typed for this choice; a fault is noted beside the field. */
+    String read(Fields fields) {
+        String text = fields.needed("value");
+        if (this == AUTHORITY || text.isEmpty()) {
+            return text;
+        }
+        if (this == WORKING_DAYS) {
+            List<String> days = List.of(text.toUpperCase(java.util.Locale.ROOT).split("[\\s,]+"));
+            if (!DAYS.containsAll(days)) {
+                fields.fault("value", Message.of("settings.days.wrong", text));
+            }
+            return String.join(",", days);
+        }
+        OptionalDouble number = fields.number("value", above, most);
+        return number.isPresent() ? String.valueOf(number.getAsDouble()) : "";
+    }
+}
