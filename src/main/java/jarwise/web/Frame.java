@@ -36,7 +36,14 @@ public record Frame(
     /** Menu entries in order; an empty text is a divider. */
     public static final List<String> MENU =
             List.of(
-                    "today", "samples", "import", "", "findings", "report", "", "methods",
+                    "today",
+                    "samples",
+                    "import",
+                    "",
+                    "findings",
+                    "report",
+                    "",
+                    "methods",
                     "settings");
 
     /**
