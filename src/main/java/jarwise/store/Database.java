@@ -5,6 +5,8 @@ import com.zaxxer.hikari.HikariDataSource;
 import jarwise.base.InvalidInput;
 import jarwise.base.Message;
 import jarwise.base.Refused;
+import jarwise.store.guard.DataFile;
+import jarwise.store.guard.ServerLock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -123,6 +125,7 @@ public final class Database implements AutoCloseable {
     private static Database sqlite(String address) throws IOException {
         Path file = fileAt(address).orElseThrow();
         Files.createDirectories(file.getParent());
+        DataFile.refuseUnlessOurs(file);
         HikariConfig config = new HikariConfig();
         config.setJdbcUrl("jdbc:sqlite:" + file);
         config.addDataSourceProperty("journal_mode", "WAL");

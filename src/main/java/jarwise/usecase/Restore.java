@@ -1,8 +1,8 @@
 package jarwise.usecase;
 
 import jarwise.store.Database;
-import jarwise.store.ServerLock;
 import jarwise.store.copy.DataCopy;
+import jarwise.store.guard.ServerLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;

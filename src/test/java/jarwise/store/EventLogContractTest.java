@@ -8,6 +8,7 @@ import jarwise.base.Refused;
 import jarwise.sample.SampleCode;
 import jarwise.sample.Step;
 import jarwise.site.Nursery;
+import jarwise.store.guard.ServerLock;
 import jarwise.tally.Deed;
 import jarwise.tally.EventId;
 import jarwise.tally.Events;

@@ -7,7 +7,7 @@ import jarwise.base.Message;
 import jarwise.base.Refused;
 import jarwise.store.Database;
 import jarwise.store.DatabaseUnderTest;
-import jarwise.store.ServerLock;
+import jarwise.store.guard.ServerLock;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package jarwise.store;
+package jarwise.store.guard;
 
 import static java.nio.file.StandardOpenOption.CREATE;
 import static java.nio.file.StandardOpenOption.WRITE;
@@ -47,7 +47,12 @@ public final class ServerLock implements AutoCloseable {
         }
     }
 
-    static ServerLock ofServer(Jdbi jdbi) {
+    /**
+     * Locks the data in a database on a server.
+     *
+     * @throws Refused if a server has it
+     */
+    public static ServerLock ofServer(Jdbi jdbi) {
         Handle holder = jdbi.open();
         boolean locked =
                 holder.createQuery("select pg_try_advisory_lock" + KEY).mapTo(Boolean.class).one();
