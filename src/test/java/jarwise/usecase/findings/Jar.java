@@ -27,6 +27,7 @@ public final class Jar {
     private final Map<String, Long> counts = new TreeMap<>();
     private String pest = "FRANOC";
     private Duration readAfterWash = Duration.ofDays(2);
+    private String device = "test";
     private boolean read;
     private Optional<Step> end = Optional.empty();
 
@@ -74,6 +75,12 @@ public final class Jar {
         return this;
     }
 
+    /** Says which device recorded it. */
+    public Jar by(String deviceName) {
+        device = deviceName;
+        return this;
+    }
+
     /** Says that it ended without a count. */
     public Jar ended(Step step) {
         end = Optional.of(step);
@@ -103,7 +110,7 @@ public final class Jar {
     private void add(List<SampleEvent> events, Instant at, Deed deed) {
         events.add(
                 new SampleEvent(
-                        new EventId("test-" + code, events.size() + 1),
+                        new EventId(device + "-" + code, events.size() + 1),
                         new SampleCode(code),
                         at,
                         "SC-1",

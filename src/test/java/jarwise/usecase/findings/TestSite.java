@@ -9,6 +9,7 @@ import jarwise.site.Nursery;
 import jarwise.store.Database;
 import jarwise.store.EventStore;
 import jarwise.store.PestStore;
+import jarwise.store.Questions;
 import jarwise.store.SampleStore;
 import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
@@ -16,6 +17,8 @@ import jarwise.store.work.RoundStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.tally.SampleEvent;
 import jarwise.usecase.ShowFindings;
+import jarwise.usecase.ShowToday;
+import jarwise.usecase.WriteReport;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -120,6 +123,21 @@ public final class TestSite implements AutoCloseable {
     /** {@return the use case over this site} */
     public ShowFindings showFindings() {
         return new ShowFindings(counts, site, treatments);
+    }
+
+    /** {@return the use case over this site} */
+    public ShowToday showToday() {
+        return new ShowToday(counts, samples, site, treatments, rounds);
+    }
+
+    /** {@return the use case over this site} */
+    public WriteReport writeReport() {
+        return new WriteReport(showFindings(), rounds);
+    }
+
+    /** {@return how many statements a piece of work sends to the database} */
+    public int questionsAskedBy(Runnable work) {
+        return Questions.askedBy(database, work);
     }
 
     /** {@return a stream of jars with these counts of one stage, one after the other} */

@@ -1,0 +1,52 @@
+package jarwise.web.findings;
+
+import jarwise.Program;
+import jarwise.usecase.findings.Story;
+import jarwise.usecase.findings.TestSite;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.InstantSource;
+
+/** A real server on a free port, at the moment of {@link Story}. */
+final class StoryServer implements AutoCloseable {
+
+    private final TestSite site;
+    private final Program program;
+    private final int port;
+
+    /** Starts with the story told, or with a nursery and nothing else. */
+    StoryServer(Path folder, boolean told) {
+        site = new TestSite(folder);
+        if (told) {
+            Story.toldTo(site);
+        }
+        program = Program.open(folder.toString(), InstantSource.fixed(Story.NOW));
+        port = program.serve(0);
+    }
+
+    String page(String page) {
+        return "http://127.0.0.1:%d/%s/%s".formatted(port, TestSite.SLUG, page);
+    }
+
+    HttpResponse<byte[]> get(String page) throws IOException, InterruptedException {
+        return HttpClient.newHttpClient()
+                .send(
+                        HttpRequest.newBuilder(URI.create(page(page))).build(),
+                        HttpResponse.BodyHandlers.ofByteArray());
+    }
+
+    String text(String page) throws IOException, InterruptedException {
+        return new String(get(page).body(), StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void close() {
+        program.close();
+        site.close();
+    }
+}
