@@ -32,6 +32,10 @@ import java.util.logging.Logger;
 public final class App {
 
     private static final Logger QUIET = Logger.getLogger("");
+
+    /** Warns of base fonts that no letter uses. */
+    private static final Logger PDF = Logger.getLogger("org.apache.pdfbox");
+
     private static final int PORTS_TO_TRY = 50;
 
     private App() {}
@@ -43,6 +47,7 @@ public final class App {
      */
     public static void main(String[] args) {
         QUIET.setLevel(Level.WARNING);
+        PDF.setLevel(Level.SEVERE);
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
         boolean serves = args.length > 0 && List.of("serve", "demo").contains(args[0]);

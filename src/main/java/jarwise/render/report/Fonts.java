@@ -1,5 +1,6 @@
 package jarwise.render.report;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import java.io.ByteArrayInputStream;
@@ -7,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Base64;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 
@@ -36,7 +38,8 @@ final class Fonts {
                     face.family,
                     face.weight,
                     FontStyle.NORMAL,
-                    true);
+                    true,
+                    EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG));
         }
     }
 

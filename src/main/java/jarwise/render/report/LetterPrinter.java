@@ -3,6 +3,7 @@ package jarwise.render.report;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -17,6 +18,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * reference to anything outside), reads on a phone and prints on one sheet of either paper.
  */
 public final class LetterPrinter {
+
+    static {
+        // The library tells of every font it loads; a scout has no use for that.
+        XRLog.setLoggingEnabled(false);
+    }
 
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
     private final String style = new String(stylesheet(), StandardCharsets.UTF_8);

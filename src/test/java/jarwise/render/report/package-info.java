@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.render.report;
+
+import org.jspecify.annotations.NullMarked;
