@@ -11,6 +11,11 @@ import java.util.zip.Inflater;
  */
 final class Woff {
 
+    // "GSUB": its ligatures have no character of their own in a PDF, and whoever searched the
+    // letter
+    // for "flower" would not find it. Under a name nobody asks for, the table is left alone.
+    private static final int LIGATURES = 0x47535542;
+    private static final int NO_TABLE = 0x7A7A7A7A;
     private static final int WOFF_HEADER = 44;
     private static final int WOFF_ENTRY = 20;
     private static final int SFNT_HEADER = 12;
@@ -35,7 +40,8 @@ final class Woff {
         for (int i = 0; i < tables; i++) {
             int entry = WOFF_HEADER + i * WOFF_ENTRY;
             byte[] table = table(woff, in, entry);
-            directory.putInt(in.getInt(entry)).putInt(in.getInt(entry + 16));
+            int tag = in.getInt(entry) == LIGATURES ? NO_TABLE : in.getInt(entry);
+            directory.putInt(tag).putInt(in.getInt(entry + 16));
             directory.putInt(head + body.size()).putInt(table.length);
             body.writeBytes(table);
             // Tables start at multiples of four bytes.

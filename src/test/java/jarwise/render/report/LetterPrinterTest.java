@@ -31,7 +31,11 @@ class LetterPrinterTest {
 
             assertThat(pdf.getNumberOfPages()).isEqualTo(1);
             assertThat(text)
-                    .contains("Decide on ‘Cloudmarsh’ today.", "cannot tell", "20 more jars")
+                    .contains(
+                            "Western flower thrips",
+                            "Decide on ‘Cloudmarsh’ today.",
+                            "cannot tell",
+                            "20 more jars")
                     .contains("The product label is the law. Jarwise does not replace it.");
             assertThat(pdf.getPage(0).getMediaBox().getWidth())
                     .as("width of the sheet in points")
