@@ -4,16 +4,29 @@ import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleFilter;
 import jarwise.sample.SampleState;
+import jarwise.sample.SamplingMethod;
 import jarwise.tally.StageKey;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jdbi.v3.core.statement.Query;
 
 /** Samples and their counts, as pages read them. Written by {@link EventStore} alone. */
 public final class SampleStore {
+
+    /** All methods by name, for the index of the days begins with the method. */
+    private static final String DAYS =
+            Stream.of(SamplingMethod.values())
+                    .map(method -> "'" + SampleRow.word(method) + "'")
+                    .collect(
+                            Collectors.joining(
+                                    ", ",
+                                    " method in (",
+                                    ") and collected_on between :from and :to"));
 
     private final Database database;
 
@@ -136,8 +149,8 @@ public final class SampleStore {
         return database.read(
                 handle ->
                         handle.createQuery(
-                                        "select * from sample where nursery = :nursery"
-                                                + " and collected_on between :from and :to"
+                                        "select * from sample where nursery = :nursery and"
+                                                + DAYS
                                                 + " order by collected_on, code")
                                 .bind("nursery", nursery)
                                 .bind("from", from.toString())
@@ -199,12 +212,13 @@ public final class SampleStore {
         return database.read(
                 handle ->
                         handle.createQuery(
-                                        "select distinct c.pest from sample s join"
-                                                + " sample_count c on c.nursery = s.nursery and"
-                                                + " c.sample = s.code where s.nursery ="
-                                                + " :nursery and s.role = 'crop' and"
-                                                + " s.collected_on between :from and :to order"
-                                                + " by c.pest")
+                                        "select p.code from pest p where p.code in"
+                                                + " (select c.pest from sample_count c where"
+                                                + " c.nursery = :nursery and c.sample in"
+                                                + " (select code from sample where nursery ="
+                                                + " :nursery and role = 'crop' and"
+                                                + DAYS
+                                                + ")) order by p.code")
                                 .bind("nursery", nursery)
                                 .bind("from", from.toString())
                                 .bind("to", to.toString())
