@@ -66,7 +66,10 @@ public record CountQuery(
                 + " where c.nursery = :nursery and c.pest = :pest and c.life_stage in (<stages>)"
                 + " and w.method = :method and w.collected_on between :from and :to"
                 + " group by c.sample) t on t.sample = s.code"
-                + " where s.nursery = :nursery and t.stages = :all and s.role = 'crop'"
+                // Said twice, or every sample ever read is looked at for those of some days.
+                + " where s.nursery = :nursery and s.method = :method"
+                + " and s.collected_on between :from and :to"
+                + " and t.stages = :all and s.role = 'crop'"
                 + " and s.state in ('read', 'partly_read')"
                 + (purpose.isPresent() ? " and s.purpose = :purpose" : "")
                 + (house.isPresent() ? " and s.house = :house" : "")
