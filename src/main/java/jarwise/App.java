@@ -106,6 +106,8 @@ public final class App {
             out.printf("Jarwise is at http://127.0.0.1:%d/%n", port);
             out.printf("Its data are at %s. Stop it with Ctrl+C.%n", options.address());
             out.flush();
+            program.greetings().forEach(out::println);
+            out.flush();
             return Commands.DONE;
         } catch (Refused refused) {
             err.println(Words.of(Language.ENGLISH).say(refused.reason()));

@@ -57,13 +57,44 @@ public final class Program implements AutoCloseable {
     private final Database database;
     private final ServerLock lock;
     private final Server server;
+    private final OpenSite site;
+    private final ShowToday today;
+    private final InstantSource clock;
 
     private Program(Database database, ServerLock lock, InstantSource clock) {
         this.database = database;
         this.lock = lock;
-        OpenSite site = new OpenSite(new SiteStore(database), new SampleStore(database));
-        this.server =
-                new Server(site::nurseries, clock, kit -> screens(kit, site, database, clock));
+        this.clock = clock;
+        this.site = new OpenSite(new SiteStore(database), new SampleStore(database));
+        SiteCounts counts =
+                new SiteCounts(
+                        new SampleStore(database),
+                        new SettingsStore(database),
+                        new PestStore(database),
+                        new EventStore(database));
+        this.today = showToday(database, counts);
+        this.server = new Server(site::nurseries, clock, kit -> screens(kit, counts));
+    }
+
+    private static ShowToday showToday(Database database, SiteCounts counts) {
+        return new ShowToday(
+                counts,
+                new SampleStore(database),
+                new SiteStore(database),
+                new TreatmentStore(database),
+                new RoundStore(database));
+    }
+
+    /** {@return the state of each site that has samples, each in a sentence with its name} */
+    public List<String> greetings() {
+        return site.nurseries().stream()
+                .filter(nursery -> site.onRecord(nursery.slug()).samples() > 0)
+                .map(
+                        nursery ->
+                                nursery.name()
+                                        + ": "
+                                        + TodayPages.greeting(today, nursery, clock.instant()))
+                .toList();
     }
 
     /**
@@ -83,24 +114,15 @@ public final class Program implements AutoCloseable {
         }
     }
 
-    private static List<Pages> screens(
-            Server.Kit kit, OpenSite site, Database database, InstantSource clock) {
+    private List<Pages> screens(Server.Kit kit, SiteCounts counts) {
         Path shelf =
                 database.file()
                         .map(file -> file.resolveSibling("uploads"))
                         .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir"), "jarwise"));
         SiteStore places = new SiteStore(database);
         TreatmentStore treatments = new TreatmentStore(database);
-        SampleStore samples = new SampleStore(database);
-        SiteCounts counts =
-                new SiteCounts(
-                        samples,
-                        new SettingsStore(database),
-                        new PestStore(database),
-                        new EventStore(database));
         ShowFindings findings = new ShowFindings(counts, places, treatments);
         RoundStore rounds = new RoundStore(database);
-        ShowToday today = new ShowToday(counts, samples, places, treatments, rounds);
         return List.of(
                 new HomePages(kit, site),
                 new SamplePages(kit, sampleDeeds(database, clock)),

@@ -113,6 +113,13 @@ class ProgramTest {
     }
 
     @Test
+    void aSiteWithoutSamplesIsNotGreeted() throws Exception {
+        makeNursery();
+
+        assertThat(program.greetings()).isEmpty();
+    }
+
+    @Test
     void aSecondServerOnTheSameDataIsRefused() {
         assertThatThrownBy(() -> Program.open(folder.toString(), InstantSource.system()))
                 .isInstanceOf(Refused.class);

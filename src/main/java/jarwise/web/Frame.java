@@ -56,6 +56,12 @@ public record Frame(
      */
     public record Look(String style, String script, String icon, String importMap) {}
 
+    /** {@return what sentences about a site need where there is no page around them} */
+    public static Frame withoutPage(Words words, Nursery nursery, ZonedDateTime now) {
+        Look none = new Look("", "", "", "");
+        return new Frame(words, Optional.of(nursery), List.of(nursery), "", "", "", now, none);
+    }
+
     /** {@return the text under a key} */
     public String say(String key, Object... arguments) {
         return words.say(key, arguments);

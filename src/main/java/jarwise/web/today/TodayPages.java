@@ -5,6 +5,8 @@ import io.javalin.http.Context;
 import jarwise.decision.Finding;
 import jarwise.render.finding.FindingWords;
 import jarwise.render.words.Days;
+import jarwise.render.words.Language;
+import jarwise.render.words.Words;
 import jarwise.site.Nursery;
 import jarwise.usecase.ShowToday;
 import jarwise.usecase.findings.Today;
@@ -15,6 +17,8 @@ import jarwise.web.Pages;
 import jarwise.web.Server;
 import jarwise.web.Templates;
 import jarwise.web.piece.Notes;
+import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +47,19 @@ public final class TodayPages implements Pages {
         Nursery nursery = frame.nursery().orElseThrow();
         Today today = showToday.run(nursery, frame.now());
         templates.answer(http, "today.jte", Map.of("frame", frame, "view", view(frame, today)));
+    }
+
+    /**
+     * {@return the state of a site in a sentence, in its own language: what the program says in its
+     * window when it starts}
+     */
+    public static String greeting(ShowToday showToday, Nursery nursery, Instant instant) {
+        ZonedDateTime now = instant.atZone(nursery.zone());
+        Language language = Language.of(nursery.language()).orElse(Language.ENGLISH);
+        Frame frame = Frame.withoutPage(Words.of(language), nursery, now);
+        Today today = showToday.run(nursery, now);
+        FindingWords say = new FindingWords(frame.words(), today.rules().pests());
+        return answer(frame, today, say, new ClockRows(frame, say));
     }
 
     private static TodayView view(Frame frame, Today today) {
