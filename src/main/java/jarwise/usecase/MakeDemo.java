@@ -38,7 +38,7 @@ import java.util.function.Consumer;
 public final class MakeDemo {
 
     /** Changes with everything that the demo writes, so that an older demo is made anew. */
-    static final String VERSION = "1";
+    static final String VERSION = "2";
 
     private static final String MARKER = "demo-generator";
     private static final String FILE = "jarwise.db";

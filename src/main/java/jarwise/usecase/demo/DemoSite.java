@@ -25,10 +25,10 @@ public final class DemoSite {
     /** A client without any data, so that it shows that clients are kept apart. */
     public static final Nursery EMPTY = new Nursery("site-two", "Site Two", DemoClock.ZONE, "en");
 
-    /** Benches over which a card hangs. */
+    /** Benches over which a card hangs; none over H2-D1, which is never sampled. */
     public static final List<String> CARD_BENCHES =
             List.of(
-                    "P1-A2", "P1-B3", "P1-B5", "H2-A1", "H2-B4", "H2-B6", "H2-D1", "H3-B2", "H3-B5",
+                    "P1-A2", "P1-B3", "P1-B5", "H2-A1", "H2-B4", "H2-B6", "H2-D6", "H3-B2", "H3-B5",
                     "H3-C3");
 
     private static final LocalDate BEFORE = LocalDate.of(2026, 1, 12);

@@ -16,8 +16,9 @@ import java.util.TreeSet;
  *
  * @param insects in the order in which they settled
  * @param obscured cells that cannot be read
+ * @param muchDebris whether leaf hairs and dust make every cell slow to read
  */
-record Filter(List<Insect> insects, Set<String> obscured) {
+record Filter(List<Insect> insects, Set<String> obscured, boolean muchDebris) {
 
     /** Shape of the gamma distribution by which jars of one bench differ. */
     private static final double JAR_SHAPE = 4;
@@ -46,7 +47,7 @@ record Filter(List<Insect> insects, Set<String> obscured) {
                 settle(insects, stage, thinned(mean, stage.k(), share, draws), draws);
             }
         }
-        return new Filter(insects, obscuredCells(jar, streams));
+        return new Filter(insects, obscuredCells(jar, streams), jar.muchDebris());
     }
 
     private static long thinned(double mean, double k, double share, SimulatedCounts draws) {
@@ -80,7 +81,7 @@ record Filter(List<Insect> insects, Set<String> obscured) {
     static Filter seeded(Map<Stage, Integer> known, SimulatedCounts draws) {
         List<Insect> insects = new ArrayList<>();
         new TreeMap<>(known).forEach((stage, number) -> settle(insects, stage, number, draws));
-        return new Filter(insects, Set.of());
+        return new Filter(insects, Set.of(), false);
     }
 
     /** Known individuals put into a jar: what the wash brings off them again. */
@@ -92,6 +93,6 @@ record Filter(List<Insect> insects, Set<String> obscured) {
                 settle(insects, stage, 1, draws);
             }
         }
-        return new Filter(insects, Set.of());
+        return new Filter(insects, Set.of(), false);
     }
 }

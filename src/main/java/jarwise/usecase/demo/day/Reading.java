@@ -39,7 +39,7 @@ record Reading(
     private static final int PASSES = 4;
     private static final double SECONDS = 180;
     private static final double SECONDS_PER_INSECT = 2.5;
-    private static final double SECONDS_PER_OBSCURED_CELL = 6;
+    private static final double SECONDS_PER_CELL_IN_DEBRIS = 6;
     private static final double SECOND_READER_SLOWER = 1.3;
     private static final double SLIP_SHARE = .01;
 
@@ -82,10 +82,11 @@ record Reading(
 
     private double seconds(List<Press> presses) {
         long found = presses.stream().filter(p -> p.deed() instanceof Deed.Counted).count();
+        long cells = presses.stream().filter(p -> p.deed() instanceof Deed.CellDone).count();
         double seconds =
                 SECONDS
                         + SECONDS_PER_INSECT * found
-                        + SECONDS_PER_OBSCURED_CELL * filter.obscured().size();
+                        + (filter.muchDebris() ? SECONDS_PER_CELL_IN_DEBRIS * cells : 0);
         return reader.equals(Cast.READER_B) ? SECOND_READER_SLOWER * seconds : seconds;
     }
 
@@ -143,7 +144,7 @@ record Reading(
         return switch (truth) {
             case LARVA1 -> at < .04 ? Stage.LARVA2 : truth;
             case LARVA2 -> at < .04 ? Stage.LARVA1 : at < .07 ? Stage.PUPAL : truth;
-            case CUCUMERIS -> at < .02 ? Stage.LARVA1 : truth;
+            case CUCUMERIS, PERSIMILIS -> at < .02 ? Stage.LARVA1 : truth;
             default -> truth;
         };
     }
