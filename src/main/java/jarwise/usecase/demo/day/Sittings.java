@@ -65,14 +65,21 @@ final class Sittings {
             }
         }
         recount();
+        readLate();
+        diary.send();
+    }
+
+    /** Forgotten filters, one after the other. */
+    private void readLate() {
+        Instant free = Instant.MIN;
         for (Jar jar : readers.keySet()) {
             if (PlantedFaults.readLate(jar)) {
                 Duration late = Duration.ofHours(PlantedFaults.LATE_HOURS_AFTER_WASH);
-                Instant start = jar.washed().plus(late);
-                read(jar, Cast.READER_A, jar.number() == 1 ? start : start.plusSeconds(420));
+                Instant due = jar.washed().plus(late);
+                Instant start = due.isBefore(free) ? free : due;
+                free = read(jar, Cast.READER_A, start).plus(BETWEEN_FILTERS);
             }
         }
-        diary.send();
     }
 
     private void sit(String reader, int sitting) {

@@ -7,6 +7,7 @@ import jarwise.sample.SamplingMethod;
 import jarwise.tally.SampleEvent;
 import jarwise.tally.SampleFold;
 import jarwise.usecase.demo.Stage;
+import jarwise.usecase.demo.Streams;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -18,6 +19,15 @@ import java.util.stream.Collectors;
 
 /** The events of the demo folded into samples, and what was counted in them. */
 record DemoCounts(List<SampleFold> samples) {
+
+    /** The demo's own events, as its devices sent them, made once for all tests. */
+    static final List<List<SampleEvent>> BATCHES = DemoEvents.of(Streams.SEED);
+
+    private static final DemoCounts DEMO = of(BATCHES);
+
+    static DemoCounts ofTheDemo() {
+        return DEMO;
+    }
 
     static DemoCounts of(Collection<List<SampleEvent>> batches) {
         Map<String, List<String>> stagesOf = new TreeMap<>();
@@ -39,6 +49,22 @@ record DemoCounts(List<SampleFold> samples) {
 
     DemoCounts where(Predicate<CollectedSample> wanted) {
         return new DemoCounts(samples.stream().filter(fold -> wanted.test(fold.sample())).toList());
+    }
+
+    /** The one jar with this number on a bench in a round. */
+    SampleFold jar(int round, String bench, int number) {
+        DemoCounts found =
+                random(SamplingMethod.WASH, round, bench)
+                        .where(s -> Integer.toString(number).equals(s.attributes().get("jar")));
+        if (found.size() != 1) {
+            throw new IllegalStateException("jars of that number: " + found.size());
+        }
+        return found.samples().get(0);
+    }
+
+    /** Only filters that were read to their end. */
+    DemoCounts readWhole() {
+        return where(sample -> sample.reading().filterShare() == 1);
     }
 
     DemoCounts random(SamplingMethod method, int round, String bench) {
