@@ -204,6 +204,8 @@ create table sample (
 );
 
 create index sample_by_day on sample (nursery, method, collected_on);
+create index sample_in_order on sample (nursery, collected_on, code);
+create index sample_with_questions on sample (nursery, code) where open_questions > 0;
 create index sample_by_state on sample (nursery, state, collected_on);
 
 create table sample_count (

@@ -175,8 +175,7 @@ public final class SampleStore {
     public int count(String nursery) {
         return database.read(
                 handle ->
-                        handle.createQuery(
-                                        "select count(*) from sample" + " where nursery = :nursery")
+                        handle.createQuery("select count(*) from sample where nursery = :nursery")
                                 .bind("nursery", nursery)
                                 .mapTo(Integer.class)
                                 .one());
@@ -231,8 +230,10 @@ public final class SampleStore {
         return database.read(
                 handle ->
                         handle.createQuery(
-                                        "select max(collected_on) from sample where"
-                                                + " nursery = :nursery and state <> 'planned'")
+                                        "select collected_on from sample where nursery ="
+                                                + " :nursery and collected_on is not null and"
+                                                + " state <> 'planned' order by collected_on desc"
+                                                + " limit 1")
                                 .bind("nursery", nursery)
                                 .mapTo(String.class)
                                 .findOne()
