@@ -1,5 +1,7 @@
 package jarwise.cli;
 
+import jarwise.stats.count.GivenK;
+import jarwise.stats.estimate.DensityEstimator;
 import jarwise.stats.estimate.DetectionShare;
 import java.util.OptionalDouble;
 import picocli.CommandLine.ITypeConverter;
@@ -32,7 +34,7 @@ final class Numbers {
         }
     }
 
-    /** Dispersion: a number above 0, or Inf for Poisson. */
+    /** Dispersion in the range that may be taken as known, or Inf for Poisson. */
     static final class Dispersion implements ITypeConverter<Double> {
 
         @Override
@@ -41,28 +43,28 @@ final class Numbers {
                 return Double.POSITIVE_INFINITY;
             }
             double value = number(text).orElse(Double.NaN);
-            if (value > 0 && value < Double.POSITIVE_INFINITY) {
+            if (GivenK.isAllowed(value)) {
                 return value;
             }
             throw new TypeConversionException(
-                    ("it is \"%s\"; a number above 0, or Inf, is allowed. Maybe leave it out: then"
-                                    + " k is estimated")
+                    ("it is \"%s\"; a number from 0.0001 to 1000000, or Inf, is allowed. Maybe"
+                                    + " leave it out: then k is estimated")
                             .formatted(text));
         }
     }
 
-    /** Level of an interval, between 0 and 1. */
+    /** Level of an interval, above 0 and at most the highest. */
     static final class Level implements ITypeConverter<Double> {
 
         @Override
         public Double convert(String text) {
             double value = number(text).orElse(Double.NaN);
-            if (value > 0 && value < 1) {
+            if (value > 0 && value <= DensityEstimator.HIGHEST_LEVEL) {
                 return value;
             }
             String guess = value > 1 && value < 100 ? String.valueOf(value / 100) : "0.95";
             throw new TypeConversionException(
-                    "it is \"%s\"; a number above 0 and below 1 is allowed. Maybe %s"
+                    "it is \"%s\"; a number above 0 and at most 0.999999 is allowed. Maybe %s"
                             .formatted(text, guess));
         }
     }
@@ -75,7 +77,7 @@ final class Numbers {
             int slash = text.indexOf('/');
             if (slash < 0) {
                 double value = number(text).orElse(Double.NaN);
-                if (value > 0 && value <= 1) {
+                if (value >= 1e-6 && value <= 1) {
                     return DetectionShare.known(value);
                 }
             } else if (text.matches("[0-9]{1,9}/[0-9]{1,9}")) {
@@ -86,7 +88,7 @@ final class Numbers {
                 }
             }
             throw new TypeConversionException(
-                    ("it is \"%s\"; a number above 0 and at most 1, or FOUND/KNOWN with whole"
+                    ("it is \"%s\"; a number from 0.000001 to 1, or FOUND/KNOWN with whole"
                                     + " numbers, is allowed. Maybe 0.6, or 18/24")
                             .formatted(text));
         }

@@ -19,6 +19,9 @@ public final class BetaNodes {
     private static final double NEGLIGIBLE = -27; // logarithm, against the highest point
     private static final double WIDEST_STEP = 0.6;
 
+    /** A share known this well beside what is averaged is one point: relative error below 1e-6. */
+    private static final double ONE_POINT_WIDTH = 1e-3;
+
     private final double[] logShare;
     private final double[] weight;
 
@@ -39,6 +42,10 @@ public final class BetaNodes {
     public static BetaNodes of(double a, double b, double finest) {
         Require.positive("a", a);
         Require.positive("b", b);
+        double widthOfLog = Math.sqrt(Math.max(0, Gamma.trigamma(a) - Gamma.trigamma(a + b)));
+        if (widthOfLog <= ONE_POINT_WIDTH * finest) {
+            return new BetaNodes(new double[] {Math.log(a / (a + b))}, new double[] {1});
+        }
         double ownWidth = Math.sqrt(Gamma.trigamma(a) + Gamma.trigamma(b));
         double step = Math.min(WIDEST_STEP, 0.5 * Math.min(ownWidth, Math.max(finest, 1e-3)));
         double centre = Math.log(a / b);

@@ -7,6 +7,7 @@ import jarwise.stats.estimate.DetectionShare;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -29,7 +30,17 @@ public final class IntervalBench {
                 new Detection(DetectionShare.measured(18, 24), DetectionShare.known(1));
         print("12 jars of 10 units", plain, jars(true));
         print("12 jars of unequal units", plain, jars(false));
-        print("12 jars of 10 units, efficiency 18/24", plain.withDetection(measured), jars(true));
+        DensityEstimator one = plain.withDetection(measured);
+        DensityEstimator two =
+                plain.withDetection(
+                        new Detection(
+                                DetectionShare.measured(18, 24), DetectionShare.measured(46, 50)));
+        print("12 jars of 10 units, efficiency 18/24", one, jars(true));
+        print("the same, reader 46/50", two, jars(true));
+        print("12 jars of unequal units, both measured", two, jars(false));
+        print("12 empty jars, nothing measured", plain, empty());
+        print("12 empty jars, efficiency 18/24", one, empty());
+        print("12 empty jars, reader 46/50", two, empty());
         print("12 jars of 10 units, k given", plain.withGivenK(0.8), jars(true));
     }
 
@@ -44,6 +55,10 @@ public final class IntervalBench {
             jars.add(Observation.of(COUNTS[i], equal ? 10 : UNITS[i]));
         }
         return jars;
+    }
+
+    private static List<Observation> empty() {
+        return Collections.nCopies(COUNTS.length, Observation.of(0, 10));
     }
 
     private static void print(String name, DensityEstimator estimator, List<Observation> jars) {

@@ -59,15 +59,12 @@ public record CountFit(
      * How many are there, if we know how clumped they are?
      *
      * @param data samples of one group
-     * @param k dispersion, above 0; infinite means Poisson
+     * @param k dispersion, in the range of {@link GivenK}; infinite means Poisson
      * @return the fit with this k
-     * @throws InvalidInput if k is 0, negative or NaN
+     * @throws InvalidInput if k is out of that range
      */
     public static CountFit givenK(CountData data, double k) {
-        if (!(k > 0)) {
-            throw new InvalidInput("k is %s; it must be above 0, or Inf for Poisson.".formatted(k));
-        }
-        return at(new CountLikelihood(data), k);
+        return at(new CountLikelihood(data), GivenK.require(k));
     }
 
     private static CountFit at(CountLikelihood likelihood, double k) {

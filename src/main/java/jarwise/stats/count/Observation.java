@@ -8,13 +8,16 @@ import jarwise.base.Require;
  *
  * @param individuals individuals counted, 0 to 1,000,000,000; 0 is a value, a sample that was not
  *     read is no observation
- * @param samplingUnits sampling units in the sample (growing points in the jar), above 0
+ * @param samplingUnits sampling units in the sample (growing points in the jar), above 0 and at
+ *     most 1,000,000,000; times the share read not under a billionth
  * @param filterShare share of the filter that was read: readable cells read over readable cells in
  *     all; above 0 and at most 1
  */
 public record Observation(long individuals, double samplingUnits, double filterShare) {
 
     private static final long MOST_INDIVIDUALS = 1_000_000_000;
+    private static final double MOST_UNITS = 1e9;
+    private static final double LEAST_EXPOSURE = 1e-9;
 
     /** Checks the three numbers; throws {@link InvalidInput} naming the one out of range. */
     public Observation {
@@ -25,6 +28,12 @@ public record Observation(long individuals, double samplingUnits, double filterS
         }
         Require.positive("samplingUnits", samplingUnits);
         Require.share("filterShare", filterShare);
+        if (!(samplingUnits * filterShare >= LEAST_EXPOSURE && samplingUnits <= MOST_UNITS)) {
+            throw new InvalidInput(
+                    ("samplingUnits is %s and filterShare %s; samplingUnits can be 1000000000 at"
+                                    + " most, and times filterShare 0.000000001 at least.")
+                            .formatted(samplingUnits, filterShare));
+        }
     }
 
     /**

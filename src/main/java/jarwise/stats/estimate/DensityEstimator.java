@@ -3,6 +3,7 @@ package jarwise.stats.estimate;
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
 import jarwise.stats.count.CountData;
+import jarwise.stats.count.GivenK;
 import jarwise.stats.count.Observation;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -11,8 +12,9 @@ import java.util.OptionalDouble;
  * How a mean density is to be estimated: options that never change, and the deed.
  *
  * @param method how the interval is made
- * @param confidenceLevel level of the interval, in (0, 1)
- * @param givenK dispersion taken as known, above 0, infinite for Poisson; empty to estimate it
+ * @param confidenceLevel level of the interval, above 0 and at most 0.999999
+ * @param givenK dispersion taken as known, in the range of {@link GivenK}, infinite for Poisson;
+ *     empty to estimate it
  * @param prior what is known of k where it is not given
  * @param detection extraction efficiency and reader sensitivity
  * @param actionThreshold density per sampling unit, on the corrected scale, at which control should
@@ -26,14 +28,17 @@ public record DensityEstimator(
         Detection detection,
         OptionalDouble actionThreshold) {
 
+    /** The highest level: beyond it limits would tell more of the arithmetic than of the jars. */
+    public static final double HIGHEST_LEVEL = 0.999999;
+
     /** Checks the options; throws {@link InvalidInput} naming the first one out of range. */
     public DensityEstimator {
-        Require.between("confidenceLevel", confidenceLevel, 0, 1);
-        if (givenK.isPresent() && !(givenK.getAsDouble() > 0)) {
+        if (!(confidenceLevel > 0 && confidenceLevel <= HIGHEST_LEVEL)) {
             throw new InvalidInput(
-                    "k is %s; it must be above 0, or Inf for Poisson."
-                            .formatted(givenK.getAsDouble()));
+                    "confidenceLevel is %s; it must be above 0 and at most 0.999999."
+                            .formatted(confidenceLevel));
         }
+        givenK.ifPresent(GivenK::require);
         actionThreshold.ifPresent(value -> Require.positive("actionThreshold", value));
     }
 
@@ -62,7 +67,7 @@ public record DensityEstimator(
     /**
      * The same with another level.
      *
-     * @param newLevel level of the interval, in (0, 1)
+     * @param newLevel level of the interval, above 0 and at most 0.999999
      * @return changed options
      */
     public DensityEstimator withConfidenceLevel(double newLevel) {
@@ -72,7 +77,7 @@ public record DensityEstimator(
     /**
      * The same with k taken as known.
      *
-     * @param k dispersion, above 0; infinite for Poisson
+     * @param k dispersion, in the range of {@link GivenK}; infinite for Poisson
      * @return changed options
      */
     public DensityEstimator withGivenK(double k) {
@@ -120,8 +125,9 @@ public record DensityEstimator(
      * Its standard error is the estimate times the standard error of its logarithm (expected
      * information at the most likely k, with the variance of the logarithm of each measured share
      * added). The default interval is read from the likelihood integrated over k, see
-     * docs/methods.md. Without a find the upper limit is the one-sided {@link ZeroBound} at the
-     * same level.
+     * docs/methods.md; where it would leave the estimate out, as it can at low levels or very small
+     * k, it is drawn out to it. Without a find the upper limit is the one-sided {@link ZeroBound}
+     * at the same level.
      *
      * <p><b>Assumes</b> random samples, drawn independently within the group, one density and one
      * k. Targeted samples find pests but do not estimate a mean.

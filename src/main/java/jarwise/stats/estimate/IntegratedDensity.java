@@ -84,6 +84,7 @@ final class IntegratedDensity {
     /** {@return the share of the distribution above a density} */
     double probabilityAbove(double density) {
         double below = posterior.integralUpTo(Math.log(density) - shift);
-        return 1 - below / posterior.integral();
+        // Rounding can leave a share of 1e-14 on the wrong side.
+        return Math.min(1, Math.max(0, 1 - below / posterior.integral()));
     }
 }

@@ -1,6 +1,7 @@
 package jarwise.stats.estimate;
 
 import jarwise.base.Require;
+import jarwise.stats.count.GivenK;
 import jarwise.stats.count.Observation;
 import java.util.Collection;
 import java.util.Optional;
@@ -8,7 +9,7 @@ import java.util.Optional;
 /**
  * What is known of k before the samples are counted: ln k is normal.
  *
- * @param medianK k that is as likely exceeded as not; above 0
+ * @param medianK k that is as likely exceeded as not; finite, in the range of {@link GivenK}
  * @param logSpread standard deviation of ln k; above 0 and at most 5
  */
 public record KPrior(double medianK, double logSpread) {
@@ -18,6 +19,7 @@ public record KPrior(double medianK, double logSpread) {
     /** Checks both numbers. */
     public KPrior {
         Require.positive("medianK", medianK);
+        GivenK.require(medianK);
         Require.between("logSpread", logSpread, 0, Math.nextUp(5.0));
     }
 

@@ -14,13 +14,14 @@ record NothingFound(DensityEstimator options, CountData data) {
     DensityEstimate estimate(SampleSummary samples) {
         boolean open = samples.sampleSize() == 1 && options.givenK().isEmpty();
         ZeroBound bound = bound(options.detection());
-        double upper = bound.upper(options.confidenceLevel());
+        OptionalDouble upper =
+                open ? OptionalDouble.empty() : bound.upper(options.confidenceLevel());
         DensityInterval interval =
                 new DensityInterval(
                         0,
                         OptionalDouble.empty(),
                         0,
-                        open ? OptionalDouble.empty() : OptionalDouble.of(upper),
+                        upper,
                         options.confidenceLevel(),
                         OptionalDouble.empty());
         return new DensityEstimate(
@@ -42,24 +43,30 @@ record NothingFound(DensityEstimator options, CountData data) {
     }
 
     private ApparentDensity apparent(boolean open) {
-        double upper = bound(Detection.complete()).upper(options.confidenceLevel());
-        return new ApparentDensity(0, 0, open ? OptionalDouble.empty() : OptionalDouble.of(upper));
+        return new ApparentDensity(
+                0,
+                0,
+                open
+                        ? OptionalDouble.empty()
+                        : bound(Detection.complete()).upper(options.confidenceLevel()));
     }
 
-    private List<String> warnings(boolean open, double upper) {
-        List<String> warnings = new ArrayList<>();
+    private List<String> warnings(boolean open, OptionalDouble upper) {
         if (open) {
-            warnings.add(Warnings.ONE_SAMPLE);
-        } else if (options.givenK().isEmpty() && upper > options.largestDensityConsidered(data)) {
-            double median = options.prior().medianK();
-            double known =
-                    ZeroBound.givenK(data, median, options.detection())
-                            .upper(options.confidenceLevel());
-            warnings.add(Warnings.hardlyLimited(samplesThatWouldLimit()));
-            warnings.add(
-                    "The bound takes k as unknown; if k were known to be %s it would be %s."
-                            .formatted(Warnings.number(median), Warnings.number(known)));
+            return List.of(Warnings.ONE_SAMPLE);
         }
+        if (upper.orElse(Double.POSITIVE_INFINITY) <= options.largestDensityConsidered(data)) {
+            return List.of();
+        }
+        if (options.givenK().isPresent()) {
+            return List.of(Warnings.HARDLY_LIMITED_AT_K);
+        }
+        List<String> warnings = new ArrayList<>();
+        warnings.add(Warnings.hardlyLimited(samplesThatWouldLimit()));
+        double median = options.prior().medianK();
+        ZeroBound.givenK(data, median, options.detection())
+                .upper(options.confidenceLevel())
+                .ifPresent(known -> warnings.add(Warnings.ifKWereKnown(median, known)));
         return warnings;
     }
 
@@ -67,11 +74,12 @@ record NothingFound(DensityEstimator options, CountData data) {
         return Warnings.smallest(
                 more -> {
                     CountData larger = data.repeated(1 + more / data.samples());
-                    double upper =
+                    OptionalDouble upper =
                             new NothingFound(options, larger)
                                     .bound(options.detection())
                                     .upper(options.confidenceLevel());
-                    return upper <= options.largestDensityConsidered(larger);
+                    return upper.orElse(Double.POSITIVE_INFINITY)
+                            <= options.largestDensityConsidered(larger);
                 });
     }
 }

@@ -23,6 +23,7 @@ import org.hipparchus.special.Gamma;
 final class ProfileDensity {
 
     private static final double FARTHEST = 60; // on the scale of ln density
+    private static final double FARTHEST_DEVIANCE = 1400; // its tail is 0 in a double
 
     private final DoubleUnaryOperator logLikelihood;
     private final double top;
@@ -95,7 +96,10 @@ final class ProfileDensity {
     double probabilityAbove(double density) {
         double t = Math.log(density);
         double deviance = Math.max(0, 2 * (height - logLikelihood.applyAsDouble(t)));
-        double tail = 0.5 * Gamma.regularizedGammaQ(0.5, 0.5 * deviance);
+        double tail =
+                deviance > FARTHEST_DEVIANCE
+                        ? 0
+                        : 0.5 * Gamma.regularizedGammaQ(0.5, 0.5 * deviance);
         return t > top ? tail : 1 - tail;
     }
 }

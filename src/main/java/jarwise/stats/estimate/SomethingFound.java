@@ -36,14 +36,25 @@ final class SomethingFound {
         ApparentDensity around(double estimate) {
             return new ApparentDensity(estimate, lower, upper);
         }
+
+        /** Equal tails leave the estimate out where the distribution leans far to one side. */
+        Limits drawnOutTo(double estimate) {
+            return new Limits(
+                    Math.min(lower, estimate),
+                    upper.isPresent()
+                            ? OptionalDouble.of(Math.max(upper.getAsDouble(), estimate))
+                            : upper,
+                    above,
+                    warnings);
+        }
     }
 
     DensityEstimate estimate(SampleSummary samples) {
         Detection detection = options.detection();
         boolean open = samples.sampleSize() == 1 && options.givenK().isEmpty();
-        Limits limits = limits(detection, open);
-        boolean cut = options.method() == IntervalMethod.INTEGRATED && !open;
         double estimate = fit.density() / detection.mean();
+        Limits limits = limits(detection, open).drawnOutTo(estimate);
+        boolean cut = options.method() == IntervalMethod.INTEGRATED && !open;
         double errorOfLog =
                 Math.sqrt(
                         Math.pow(fit.standardErrorOfLog().orElseThrow(), 2)
@@ -62,11 +73,14 @@ final class SomethingFound {
                 samples,
                 interval,
                 fit,
-                detection.isComplete()
-                        ? Optional.empty()
-                        : Optional.of(limits(Detection.complete(), open).around(fit.density())),
+                detection.isComplete() ? Optional.empty() : Optional.of(apparent(open)),
                 limits.above(),
                 limits.warnings());
+    }
+
+    private ApparentDensity apparent(boolean open) {
+        double counted = fit.density();
+        return limits(Detection.complete(), open).drawnOutTo(counted).around(counted);
     }
 
     private Limits limits(Detection detection, boolean open) {

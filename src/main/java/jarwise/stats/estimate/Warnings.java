@@ -16,6 +16,10 @@ final class Warnings {
     static final String NO_UPPER_LIMIT =
             "These samples set no upper limit. Take more samples, or give k.";
 
+    static final String HARDLY_LIMITED_AT_K =
+            "With a k this small, these samples hardly limit the density from above. Take more"
+                    + " samples.";
+
     private static final int MOST_SAMPLES = 200;
 
     private Warnings() {}
@@ -26,6 +30,11 @@ final class Warnings {
         return more.isPresent()
                 ? start + "%d more like them would, and ".formatted(more.getAsInt()) + help
                 : start + "Even %d more like them would not; ".formatted(MOST_SAMPLES) + help;
+    }
+
+    static String ifKWereKnown(double k, double upper) {
+        return "The bound takes k as unknown; if k were known to be %s it would be %s."
+                .formatted(number(k), number(upper));
     }
 
     static String number(double value) {

@@ -5,9 +5,11 @@ import jarwise.base.Require;
 import jarwise.numeric.BetaNodes;
 import jarwise.numeric.Roots;
 import jarwise.stats.count.CountData;
+import jarwise.stats.count.GivenK;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -31,13 +33,14 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class ZeroBound {
 
-    private static final double FARTHEST = 700; // on the scale of ln density: all a double can hold
+    private static final double FARTHEST = 69; // ln of 1e30
 
     private static final double TABLE_STEP = 0.01;
 
     private final Map<Long, Double> table = new HashMap<>();
     private final double[] exposure;
     private final double[] samples;
+    private final double totalExposure;
     private final KNodes nodes;
     private final Detection detection;
     private final List<BetaNodes> uncertain;
@@ -50,6 +53,7 @@ public final class ZeroBound {
             exposure[g] = data.exposure(g);
             samples[g] = data.samplesAt(g);
         }
+        totalExposure = data.totalExposure();
         this.nodes = nodes;
         this.detection = detection;
         uncertain = detection.uncertainShares(1);
@@ -59,16 +63,13 @@ public final class ZeroBound {
      * A bound with k known.
      *
      * @param data samples without a find
-     * @param k dispersion, above 0; may be infinite
+     * @param k dispersion, in the range of {@link GivenK}; may be infinite
      * @param detection share counted
      * @return the bound
      * @throws InvalidInput if something was found or k is out of range
      */
     public static ZeroBound givenK(CountData data, double k, Detection detection) {
-        if (!(k > 0)) {
-            throw new InvalidInput("k is %s; it must be above 0, or Inf for Poisson.".formatted(k));
-        }
-        return new ZeroBound(withoutFind(data), KNodes.given(k), detection);
+        return new ZeroBound(withoutFind(data), KNodes.given(GivenK.require(k)), detection);
     }
 
     /**
@@ -97,15 +98,19 @@ public final class ZeroBound {
      * The upper bound.
      *
      * @param confidenceLevel chance that a higher density would have been found, in (0, 1)
-     * @return density per sampling unit, on the corrected scale
+     * @return density per sampling unit, on the corrected scale; empty where it would take more
+     *     than 1e30 individuals in the samples: then they set no limit worth the name
      */
-    public double upper(double confidenceLevel) {
+    public OptionalDouble upper(double confidenceLevel) {
         Require.between("confidenceLevel", confidenceLevel, 0, 1);
         double logAlpha = Math.log1p(-confidenceLevel);
-        double start = -Math.log(exposure[0] * samples[0]) - 20;
+        double oneExpected = -Math.log(totalExposure * detection.mean());
         DoubleUnaryOperator overAlpha = t -> Math.log(nothingFound(t)) - logAlpha;
-        double root = Roots.walkingFrom(overAlpha, start, 4, FARTHEST).orElse(FARTHEST);
-        return Math.exp(root);
+        OptionalDouble root =
+                Roots.walkingFrom(overAlpha, oneExpected - 20, 4, oneExpected + FARTHEST);
+        return root.isPresent()
+                ? OptionalDouble.of(Math.exp(root.getAsDouble()))
+                : OptionalDouble.empty();
     }
 
     /**
@@ -117,7 +122,7 @@ public final class ZeroBound {
      */
     public double probabilityAbove(double density) {
         Require.notNegative("density", density);
-        return density == 0 ? 1 : nothingFound(Math.log(density));
+        return density == 0 ? 1 : Math.min(1, nothingFound(Math.log(density)));
     }
 
     private double nothingFound(double logDensity) {

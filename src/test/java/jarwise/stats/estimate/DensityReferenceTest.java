@@ -120,7 +120,10 @@ class DensityReferenceTest {
                         Double.POSITIVE_INFINITY,
                         Detection.complete());
 
-        assertRelative(bound.upper(row.number("level")), row.number("one_sided_upper"), 1e-9);
+        assertRelative(
+                bound.upper(row.number("level")).orElseThrow(),
+                row.number("one_sided_upper"),
+                1e-9);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -147,7 +150,8 @@ class DensityReferenceTest {
                                                         CountData.of(jars),
                                                         k,
                                                         known(row.number("share")))
-                                                .upper(0.95))
+                                                .upper(0.95)
+                                                .orElseThrow())
                                 .as(column)
                                 .isCloseTo(row.number(column), within(0.00051)));
     }
