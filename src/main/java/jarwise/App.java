@@ -8,6 +8,7 @@ import jarwise.cli.Commands;
 import jarwise.cli.ImportCommand;
 import jarwise.cli.ReportCommand;
 import jarwise.cli.RestoreCommand;
+import jarwise.cli.ServeUsage;
 import jarwise.cli.VerifyCommand;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
@@ -50,14 +51,21 @@ public final class App {
         PDF.setLevel(Level.SEVERE);
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
-        boolean serves = args.length > 0 && List.of("serve", "demo").contains(args[0]);
+        boolean serves = serves(Arrays.asList(args));
         int code = serves ? serve(Arrays.asList(args), out, err) : commands().run(args, out, err);
         if (code != Commands.DONE) {
             System.exit(code);
         }
     }
 
-    /** {@return every command but {@code serve}, which is read by hand for a quick start} */
+    private static boolean serves(List<String> words) {
+        return !words.isEmpty()
+                && List.of("serve", "demo").contains(words.get(0))
+                && !words.contains("--help")
+                && !words.contains("-h");
+    }
+
+    /** {@return every command; the options of serve and demo are read apart, for a quick start} */
     public static Commands commands() {
         InstantSource clock = InstantSource.system();
         String usual = DataPlace.here("jarwise").toString();
@@ -70,12 +78,12 @@ public final class App {
                                         out -> new ImportCommand(out, usual, clock)),
                                 new CommandEntry(
                                         "serve",
-                                        "show the pages: --data DIR, --database ADDRESS, --port N",
-                                        out -> () -> Commands.WRONG_INPUT),
+                                        "show the pages in the browser of this computer",
+                                        out -> new ServeUsage()),
                                 new CommandEntry(
                                         "demo",
                                         "make the invented nursery and show it; options of serve",
-                                        out -> () -> Commands.WRONG_INPUT),
+                                        out -> new ServeUsage()),
                                 new CommandEntry(
                                         "report",
                                         "the grower's letter, one page, as .html or .pdf",

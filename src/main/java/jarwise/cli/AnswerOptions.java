@@ -7,10 +7,4 @@ final class AnswerOptions {
 
     @Option(names = "--json", description = "print one JSON object and nothing else")
     boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "tell the options")
-    boolean help;
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code jarwise backup}: a checked copy of all data, beside a running server. */
@@ -17,11 +18,7 @@ public final class BackupCommand implements Callable<Integer> {
     private final PrintStream out;
     private final InstantSource clock;
 
-    @Option(
-            names = {"--data", "--database"},
-            paramLabel = "DIR|ADDRESS",
-            description = "data folder, or address of a PostgreSQL database")
-    String address;
+    @Mixin private final DataOptions data;
 
     @Option(names = "--out", paramLabel = "FILE", description = "the copy; must not be there yet")
     @Nullable Path target;
@@ -34,14 +31,14 @@ public final class BackupCommand implements Callable<Integer> {
      */
     public BackupCommand(PrintStream out, String usualAddress, InstantSource clock) {
         this.out = out;
-        this.address = usualAddress;
+        this.data = new DataOptions(usualAddress);
         this.clock = clock;
     }
 
     @Override
     public Integer call() {
         BackUp.Done done =
-                new BackUp(clock).run(address, Path.of("."), Optional.ofNullable(target));
+                new BackUp(clock).run(data.address, Path.of("."), Optional.ofNullable(target));
         out.printf("Copied %d events to %s; the copy was checked.%n", done.events(), done.file());
         return Commands.DONE;
     }

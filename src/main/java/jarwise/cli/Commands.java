@@ -130,6 +130,7 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
     private static CommandLine parser(String name, Callable<Integer> command) {
         return new CommandLine(command)
                 .setCommandName("jarwise " + name)
+                .addMixin("help", new HelpOption())
                 .setExpandAtFiles(false)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));

@@ -18,8 +18,6 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -46,11 +44,7 @@ public final class ImportCommand implements Callable<Integer> {
 
     @Mixin private final AnswerOptions answer = new AnswerOptions();
 
-    @Option(
-            names = {"--data", "--database"},
-            paramLabel = "DIR|ADDRESS",
-            description = "data folder, or address of a PostgreSQL database")
-    String address;
+    @Mixin private final DataOptions data;
 
     @Option(
             names = "--nursery",
@@ -58,28 +52,7 @@ public final class ImportCommand implements Callable<Integer> {
             description = "whose counts these are; made if the data have no nursery yet")
     @Nullable String nursery;
 
-    @Option(names = "--worksheet", paramLabel = "NAME", description = "worksheet of a workbook")
-    @Nullable String worksheet;
-
-    @Option(
-            names = "--map",
-            split = ",",
-            paramLabel = "KNOWN=COLUMN",
-            description = "which column is meant by a known name, such as count=TICKS")
-    Map<String, String> renames = new LinkedHashMap<>();
-
-    @Option(
-            names = "--count-columns",
-            split = ",",
-            paramLabel = "COLUMN",
-            description = "wide sheets: columns that hold the counts of one stage each")
-    List<String> countColumns = List.of();
-
-    @Option(
-            names = "--frequency",
-            paramLabel = "COLUMN",
-            description = "column that says for how many samples a row stands")
-    @Nullable String frequency;
+    @Mixin private final ColumnOptions columns = new ColumnOptions();
 
     @Option(names = "--pest", paramLabel = "CODE", description = "pest of rows that name none")
     String pest = "";
@@ -122,13 +95,13 @@ public final class ImportCommand implements Callable<Integer> {
      */
     public ImportCommand(PrintStream out, String usualAddress, InstantSource clock) {
         this.out = out;
-        this.address = usualAddress;
+        this.data = new DataOptions(usualAddress);
         this.clock = clock;
     }
 
     @Override
     public Integer call() {
-        try (ImportDesk desk = ImportDesk.open(address, clock)) {
+        try (ImportDesk desk = ImportDesk.open(data.address, clock)) {
             Nursery site =
                     desk.nursery(
                             Optional.ofNullable(nursery), ZoneId.systemDefault(), takeBack == null);
@@ -146,7 +119,7 @@ public final class ImportCommand implements Callable<Integer> {
         if (sheet == null) {
             throw new Refused(Message.of("import.no-sheet"));
         }
-        Optional<String> named = Optional.ofNullable(worksheet);
+        Optional<String> named = Optional.ofNullable(columns.worksheet);
         SheetFile file = SheetFile.read(sheet, String.valueOf(sheet.getFileName()), named);
         ImportChoices choices =
                 choices(desk.preview().choicesFor(site.slug(), file), file, day(site));
@@ -167,16 +140,16 @@ public final class ImportCommand implements Callable<Integer> {
     private ImportChoices choices(ImportChoices usual, SheetFile file, LocalDate day) {
         ColumnMapping mapping = usual.mapping();
         for (Map.Entry<KnownColumn, String> renamed :
-                SheetReader.renamed(file.table(), renames).columns().entrySet()) {
-            if (renames.containsKey(renamed.getKey().text())) {
+                SheetReader.renamed(file.table(), columns.renames).columns().entrySet()) {
+            if (columns.renames.containsKey(renamed.getKey().text())) {
                 mapping = mapping.with(renamed.getKey(), renamed.getValue());
             }
         }
-        if (!countColumns.isEmpty()) {
-            mapping = mapping.withCountColumns(countColumns);
+        if (!columns.countColumns.isEmpty()) {
+            mapping = mapping.withCountColumns(columns.countColumns);
         }
-        if (frequency != null) {
-            mapping = mapping.withFrequency(frequency);
+        if (columns.frequency != null) {
+            mapping = mapping.withFrequency(columns.frequency);
         }
         ImportChoices.Unnamed unnamed =
                 new ImportChoices.Unnamed(
@@ -185,7 +158,7 @@ public final class ImportCommand implements Callable<Integer> {
                         method == null ? usual.unnamed().method() : method,
                         Optional.of(day));
         return new ImportChoices(
-                Optional.ofNullable(worksheet),
+                Optional.ofNullable(columns.worksheet),
                 mapping,
                 unnamed,
                 usual.pestWords(),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code jarwise report}: the grower's letter as a file. */
@@ -18,11 +19,7 @@ public final class ReportCommand implements Callable<Integer> {
     private final PrintStream out;
     private final InstantSource clock;
 
-    @Option(
-            names = {"--data", "--database"},
-            paramLabel = "DIR|ADDRESS",
-            description = "data folder, or address of a PostgreSQL database")
-    String address;
+    @Mixin private final DataOptions data;
 
     @Option(
             names = "--out",
@@ -70,7 +67,7 @@ public final class ReportCommand implements Callable<Integer> {
      */
     public ReportCommand(PrintStream out, String usualAddress, InstantSource clock) {
         this.out = out;
-        this.address = usualAddress;
+        this.data = new DataOptions(usualAddress);
         this.clock = clock;
     }
 
@@ -83,7 +80,7 @@ public final class ReportCommand implements Callable<Integer> {
                         Optional.ofNullable(stage),
                         Optional.ofNullable(language),
                         paper);
-        String answer = new SaveReport(clock).run(address, file, wanted);
+        String answer = new SaveReport(clock).run(data.address, file, wanted);
         out.println(answer);
         out.printf("The letter is in %s.%n", file);
         return Commands.DONE;

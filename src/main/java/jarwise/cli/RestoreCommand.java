@@ -7,7 +7,7 @@ import java.time.InstantSource;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code jarwise restore COPY}: a checked copy takes the place of the data. */
@@ -22,11 +22,7 @@ public final class RestoreCommand implements Callable<Integer> {
     @Parameters(paramLabel = "COPY", description = "a file that backup wrote")
     Path copy = Path.of("");
 
-    @Option(
-            names = {"--data", "--database"},
-            paramLabel = "DIR|ADDRESS",
-            description = "data folder, or address of an empty PostgreSQL database")
-    String address;
+    @Mixin private final DataOptions data;
 
     /**
      * Makes the command.
@@ -36,14 +32,14 @@ public final class RestoreCommand implements Callable<Integer> {
      */
     public RestoreCommand(PrintStream out, String usualAddress, InstantSource clock) {
         this.out = out;
-        this.address = usualAddress;
+        this.data = new DataOptions(usualAddress);
         this.clock = clock;
     }
 
     @Override
     public Integer call() {
-        Optional<Path> aside = new Restore(clock).run(copy, address);
-        out.printf("%s is now the data at %s.%n", copy, address);
+        Optional<Path> aside = new Restore(clock).run(copy, data.address);
+        out.printf("%s is now the data at %s.%n", copy, data.address);
         aside.ifPresent(file -> out.printf("What was there before is kept as %s.%n", file));
         return Commands.DONE;
     }

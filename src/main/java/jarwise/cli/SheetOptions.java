@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -20,31 +20,7 @@ final class SheetOptions {
     @Parameters(paramLabel = "SHEET", description = "CSV (UTF-8) or .xlsx with a header row")
     Path sheet = Path.of("");
 
-    @Option(
-            names = "--worksheet",
-            paramLabel = "NAME",
-            description = "worksheet of a workbook; else the first")
-    @Nullable String worksheet;
-
-    @Option(
-            names = "--map",
-            split = ",",
-            paramLabel = "KNOWN=COLUMN",
-            description = "which column is meant by a known name, such as count=TICKS")
-    Map<String, String> renames = new LinkedHashMap<>();
-
-    @Option(
-            names = "--count-columns",
-            split = ",",
-            paramLabel = "COLUMN",
-            description = "wide sheets: columns that hold the counts of one stage each")
-    List<String> countColumns = List.of();
-
-    @Option(
-            names = "--frequency",
-            paramLabel = "COLUMN",
-            description = "column that says for how many samples a row stands")
-    @Nullable String frequency;
+    @Mixin private final ColumnOptions columns = new ColumnOptions();
 
     @Option(
             names = "--where",
@@ -64,10 +40,10 @@ final class SheetOptions {
     SheetRequest request(List<String> by) {
         return new SheetRequest(
                 sheet,
-                Optional.ofNullable(worksheet),
-                renames,
-                countColumns,
-                Optional.ofNullable(frequency),
+                Optional.ofNullable(columns.worksheet),
+                columns.renames,
+                columns.countColumns,
+                Optional.ofNullable(columns.frequency),
                 new SheetSelection(conditions(), by, perSample, fillZeros));
     }
 

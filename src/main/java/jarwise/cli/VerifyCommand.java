@@ -6,7 +6,7 @@ import jarwise.usecase.VerifyData;
 import java.io.PrintStream;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 
 /** {@code jarwise verify}: are the data whole and unaltered? */
 @Command(
@@ -16,11 +16,7 @@ public final class VerifyCommand implements Callable<Integer> {
 
     private final PrintStream out;
 
-    @Option(
-            names = {"--data", "--database"},
-            paramLabel = "DIR|ADDRESS",
-            description = "data folder, or address of a PostgreSQL database")
-    String address;
+    @Mixin private final DataOptions data;
 
     /**
      * Makes the command.
@@ -30,12 +26,12 @@ public final class VerifyCommand implements Callable<Integer> {
      */
     public VerifyCommand(PrintStream out, String usualAddress) {
         this.out = out;
-        this.address = usualAddress;
+        this.data = new DataOptions(usualAddress);
     }
 
     @Override
     public Integer call() {
-        VerifyData.Report report = new VerifyData().run(address);
+        VerifyData.Report report = new VerifyData().run(data.address);
         if (report.isWhole()) {
             out.printf("All is well: %d events, the chain is unbroken.%n", report.events());
             return Commands.DONE;

@@ -151,12 +151,9 @@ public record LetterSentences(FindingWords say, ZoneId zone) {
                         .reentryEnds()
                         .map(end -> words().say("letter.no-entry", where, moment(end)))
                         .orElseGet(() -> words().say("letter.no-entry.open", where));
-        return new Paragraph(
-                lead,
-                words().say(
-                                "letter.no-entry.text",
-                                products(application),
-                                moment(application.started())));
+        String key = "letter.no-entry.text" + (application.ended().isPresent() ? "" : ".open");
+        Instant at = application.ended().orElse(application.started());
+        return new Paragraph(lead, words().say(key, products(application), moment(at)));
     }
 
     private String moment(Instant at) {

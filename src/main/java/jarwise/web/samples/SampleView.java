@@ -3,6 +3,7 @@ package jarwise.web.samples;
 import jarwise.pest.LifeStage;
 import jarwise.pest.Pest;
 import jarwise.render.chart.StageMarks;
+import jarwise.render.words.Figures;
 import jarwise.sample.CollectedSample;
 import jarwise.sample.Fluid;
 import jarwise.sample.Step;
@@ -18,7 +19,6 @@ import jarwise.web.Frame;
 import jarwise.web.piece.Form;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -78,14 +78,12 @@ public record SampleView(
         sample.place().variety().ifPresent(parts::add);
         sample.place().bench().ifPresent(parts::add);
         sample.collectedOn().ifPresent(day -> parts.add(frame.day(day)));
-        parts.add(frame.say("sample.units", units()));
+        parts.add(
+                frame.say(
+                        "sample.units",
+                        sample.samplingUnits(),
+                        new Figures(frame.words()).plain(sample.samplingUnits())));
         return String.join(", ", parts);
-    }
-
-    /** {@return growing points as a number} */
-    public String units() {
-        double units = sample().samplingUnits();
-        return units == Math.rint(units) ? String.valueOf((long) units) : String.valueOf(units);
     }
 
     /** {@return warnings that belong to it: fluid, targeted, roles} */
@@ -198,9 +196,7 @@ public record SampleView(
     }
 
     /** {@return everything that happened, the latest first} */
-    public List<SampleEvent> history() {
-        List<SampleEvent> history = new ArrayList<>(shown.fold().history());
-        Collections.reverse(history);
-        return history;
+    public List<HistoryRow> history() {
+        return HistoryRow.of(shown.fold().history());
     }
 }

@@ -109,11 +109,10 @@ final class ClockRows {
                         .map(end -> frame.say("today.until", clock(end)))
                         .orElseGet(() -> frame.say("today.no-entry"));
         String sub =
-                frame.say(
-                        stop.until().isPresent() ? "today.no-entry.sub" : "today.no-entry.open",
-                        products,
-                        days.weekday(day(application.started())),
-                        days.time(local(application.started()).toLocalTime()));
+                application
+                        .reentryEnds()
+                        .map(end -> interval(products, application.ended().orElseThrow(), end))
+                        .orElseGet(() -> unknownEnd(products, application.started()));
         LocalTime end = stop.until().map(this::untilOnThisDay).orElse(DAY_ENDS);
         return new TodayView.Row(
                 TodayView.Kind.STOP,
@@ -129,6 +128,23 @@ final class ClockRows {
                         frame.say("today.button.bench"),
                         frame.to("findings") + bench(application),
                         false));
+    }
+
+    private String interval(String products, Instant ended, Instant end) {
+        return frame.say(
+                "today.no-entry.sub",
+                products,
+                days.weekday(day(ended)),
+                days.time(local(ended).toLocalTime()),
+                figures.minutes(Duration.between(ended, end).toMinutes()));
+    }
+
+    private String unknownEnd(String products, Instant started) {
+        return frame.say(
+                "today.no-entry.open",
+                products,
+                days.weekday(day(started)),
+                days.time(local(started).toLocalTime()));
     }
 
     private static String bench(Application application) {

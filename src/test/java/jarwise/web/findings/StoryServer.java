@@ -40,8 +40,10 @@ final class StoryServer implements AutoCloseable {
                         HttpResponse.BodyHandlers.ofByteArray());
     }
 
+    /** The page as sent, but for the marks that keep a code on one line. */
     String text(String page) throws IOException, InterruptedException {
-        return new String(get(page).body(), StandardCharsets.UTF_8);
+        return new String(get(page).body(), StandardCharsets.UTF_8)
+                .replaceAll("<span class=\"no-break\">([^<]*)</span>", "$1");
     }
 
     @Override

@@ -1,0 +1,60 @@
+package jarwise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import jarwise.cli.CommandEntry;
+import jarwise.cli.Commands;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What {@code jarwise help} tells of the commands as the program has them. */
+class HelpTest {
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    static Stream<String> commands() {
+        return App.commands().entries().stream().map(CommandEntry::name);
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everyCommandTellsWhatItDoesAndItsOptions(String name) {
+        assertThat(run("help", name)).isEqualTo(Commands.DONE);
+        String told = printed(out);
+        assertThat(told).startsWith("Usage: jarwise " + name).contains("--help");
+
+        out.reset();
+        assertThat(run(name, "--help")).isEqualTo(Commands.DONE);
+        assertThat(printed(out)).isEqualTo(told);
+        assertThat(printed(err)).isEmpty();
+    }
+
+    @Test
+    void whatServeTellsIsWhatServeTakes() {
+        run("help", "serve");
+
+        assertThat(printed(out)).contains("--data", "--database", "--port");
+        for (String option : List.of("--data", "--database", "--port")) {
+            assertThat(ServeOptions.of(List.of(option, "1"), "usual")).isNotNull();
+        }
+    }
+
+    private int run(String... args) {
+        return App.commands().run(args, printing(out), printing(err));
+    }
+
+    private static PrintStream printing(ByteArrayOutputStream to) {
+        return new PrintStream(to, false, StandardCharsets.UTF_8);
+    }
+
+    private static String printed(ByteArrayOutputStream from) {
+        return from.toString(StandardCharsets.UTF_8);
+    }
+}
