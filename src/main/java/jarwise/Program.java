@@ -156,7 +156,12 @@ public final class Program implements AutoCloseable {
         SiteStore sites = new SiteStore(database);
         PestStore pests = new PestStore(database);
         return new SamplePages.Deeds(
-                new ListSamples(new SampleStore(database), sites, pests, new ReaderStore(database)),
+                new ListSamples(
+                        new SampleStore(database),
+                        sites,
+                        pests,
+                        new ReaderStore(database),
+                        new EventStore(database)),
                 new ShowSample(new EventStore(database), new SettingsStore(database), pests),
                 new RecordSample(log, sites, pests),
                 new EnterCounts(log, pests),

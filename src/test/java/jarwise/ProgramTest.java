@@ -11,8 +11,10 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -98,6 +100,31 @@ class ProgramTest {
 
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("Nowhere/Land", "North Lane", "Maybe America/Toronto");
+    }
+
+    @Test
+    void aFileThatIsTooLargeIsRefusedInASentence() throws Exception {
+        makeNursery();
+        String edge = "edge-of-a-part";
+        String head =
+                "--%s\r\nContent-Disposition: form-data; name=\"sheet\"; filename=\"big.csv\"\r\n\r\n"
+                        .formatted(edge);
+        HttpResponse<String> answer =
+                browser.send(
+                        HttpRequest.newBuilder(URI.create(home + "/north-lane/import"))
+                                .header("Content-Type", "multipart/form-data; boundary=" + edge)
+                                .POST(
+                                        HttpRequest.BodyPublishers.ofByteArrays(
+                                                List.of(
+                                                        head.getBytes(StandardCharsets.UTF_8),
+                                                        new byte[51 * 1024 * 1024],
+                                                        ("\r\n--" + edge + "--\r\n")
+                                                                .getBytes(StandardCharsets.UTF_8))))
+                                .build(),
+                        BodyHandlers.ofString());
+
+        assertThat(answer.statusCode()).isEqualTo(413);
+        assertThat(answer.body()).contains("50 MB");
     }
 
     @Test

@@ -116,7 +116,7 @@ public record WriteReport(ShowFindings findings, RoundStore rounds) {
                 sentences.howSure(found),
                 sentences.warnings(applications, now),
                 applications.stream().anyMatch(a -> a.started().isAfter(now.minus(RECENT))),
-                words.say("letter.counted", sentences.readers(readers)));
+                readers.isEmpty() ? "" : words.say("letter.counted", sentences.readers(readers)));
     }
 
     private Letter.Head head(

@@ -11,10 +11,12 @@ import jarwise.site.Nursery;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Stream;
 
 /** The web server: pages on this machine's own address. */
 public final class Server implements AutoCloseable {
@@ -23,6 +25,9 @@ public final class Server implements AutoCloseable {
     private static final long LARGEST_REQUEST_BYTES = 52L * 1024 * 1024;
 
     private static final Logger LOG = Logger.getLogger(Server.class.getName());
+
+    /** How far down the reason of a refused file lies at the most. */
+    private static final int DEEPEST_CAUSE = 8;
 
     private final Javalin javalin;
     private final Templates templates = new Templates();
@@ -117,9 +122,21 @@ public final class Server implements AutoCloseable {
     }
 
     private void ourFault(Context http, Exception fault) {
+        if (tooLarge(fault)) {
+            httpFault(http, new HttpResponseException(413, "", Map.of()));
+            return;
+        }
         LOG.log(Level.SEVERE, "While answering " + http.path(), fault);
         Frame frame = frames.ofProgram(http, "");
         answerFault(http, frame, 500, frame.say("fault.ours"));
+    }
+
+    /** The server below tells a file that is too large only in words, three causes deep. */
+    private static boolean tooLarge(Exception fault) {
+        return Stream.<Throwable>iterate(fault, Objects::nonNull, Throwable::getCause)
+                .limit(DEEPEST_CAUSE)
+                .map(cause -> String.valueOf(cause.getMessage()))
+                .anyMatch(said -> said.startsWith("max ") && said.contains("exceeded"));
     }
 
     private void answerFault(Context http, Frame frame, int status, String sentence) {

@@ -16,14 +16,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** Reads typed texts field by field and gathers what is wrong with them. */
 public final class Fields {
 
     private static final int LONGEST = 2_000;
 
+    /** A thousand and a decimal fraction look alike here; nothing else ends in such a zero. */
+    private static final Pattern THOUSANDS =
+            Pattern.compile("[1-9][0-9]{0,2}(,[0-9]{3}|\\.[0-9]{2}0)");
+
+    private static final LocalDate EARLIEST = LocalDate.of(1900, 1, 1);
+
     private final Map<String, String> typed;
     private final Map<String, Message> faults = new LinkedHashMap<>();
+    private boolean ended;
 
     private Fields(Map<String, String> typed) {
         this.typed = Map.copyOf(typed);
@@ -72,6 +80,16 @@ public final class Fields {
         }
     }
 
+    /** {@return a day that is not still to come, and not before anybody kept such records} */
+    public Optional<LocalDate> pastDay(String name, LocalDate today) {
+        Optional<LocalDate> day = day(name);
+        day.filter(on -> on.isAfter(today))
+                .ifPresent(on -> fault(name, Message.of("form.day.future", on.toString())));
+        day.filter(on -> on.isBefore(EARLIEST))
+                .ifPresent(on -> fault(name, Message.of("form.day.early", on.toString())));
+        return day;
+    }
+
     /** {@return a moment, written 2026-05-04T07:40 by the clocks of {@code zone}} */
     public Optional<Instant> moment(String name, ZoneId zone) {
         String text = text(name).replace(' ', 'T');
@@ -106,6 +124,12 @@ public final class Fields {
     public OptionalDouble number(String name, double above, double most) {
         String text = text(name);
         if (text.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        if (THOUSANDS.matcher(text).matches()) {
+            String grouped = text.replaceAll("[.,]", "");
+            String broken = plain(Double.parseDouble(text.replace(',', '.')));
+            fault(name, Message.of("form.number.two-ways", text, grouped, broken));
             return OptionalDouble.empty();
         }
         if (text.matches("[0-9]{1,12}([.,][0-9]{1,12})?")) {
@@ -155,9 +179,16 @@ public final class Fields {
         }
     }
 
-    /** Notes a fault of a field; the first one stands. */
+    /**
+     * Notes a fault of a field; the first one stands.
+     *
+     * @throws FormRefused if the reading was ended before, so that no late fault is overlooked
+     */
     public void fault(String name, Message message) {
         faults.putIfAbsent(name, message);
+        if (ended) {
+            throw new FormRefused(faults);
+        }
     }
 
     /**
@@ -166,6 +197,7 @@ public final class Fields {
      * @throws FormRefused if anything was wrong
      */
     public void refuseIfAny() {
+        ended = true;
         if (!faults.isEmpty()) {
             throw new FormRefused(faults);
         }

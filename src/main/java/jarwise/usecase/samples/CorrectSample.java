@@ -31,7 +31,7 @@ public record CorrectSample(SampleLog log) {
      * @throws jarwise.usecase.form.FormRefused with every fault, by field
      */
     public void run(String nursery, String person, SampleCode code, Fields fields) {
-        Map<Step, Map<String, String>> facts = new SampleFields(fields).facts();
+        Map<Step, Map<String, String>> facts = new SampleFields(fields, log.now()).facts();
         String reason = fields.needed("reason");
         log.alone(
                 () -> {

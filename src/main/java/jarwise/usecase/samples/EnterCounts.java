@@ -30,7 +30,7 @@ public record EnterCounts(SampleLog log, PestStore pests) {
      * @throws jarwise.usecase.form.FormRefused with every fault, by field
      */
     public void run(String nursery, String person, SampleCode code, Fields fields) {
-        SampleFields typed = new SampleFields(fields);
+        SampleFields typed = new SampleFields(fields, log.now());
         Map<StageKey, Long> counts = typed.counts();
         Map<String, String> reading = typed.facts().getOrDefault(Step.READ, Map.of());
         CountDeeds.checkStages(fields, counts.keySet(), pests.pests());

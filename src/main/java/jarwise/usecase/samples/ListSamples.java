@@ -5,6 +5,7 @@ import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleFilter;
 import jarwise.site.CropLot;
+import jarwise.store.EventStore;
 import jarwise.store.PestStore;
 import jarwise.store.ReaderStore;
 import jarwise.store.SampleStore;
@@ -24,9 +25,14 @@ import java.util.regex.Pattern;
  * @param sites places to offer
  * @param pests what can be counted
  * @param readers who reads
+ * @param events which sample came with a sheet
  */
 public record ListSamples(
-        SampleStore samples, SiteStore sites, PestStore pests, ReaderStore readers) {
+        SampleStore samples,
+        SiteStore sites,
+        PestStore pests,
+        ReaderStore readers,
+        EventStore events) {
 
     /** Samples on one page. */
     public static final int PAGE = 50;
@@ -93,10 +99,20 @@ public record ListSamples(
                         .toList());
     }
 
+    /** A sheet goes on with its own numbers when it grows, so they are left to it. */
+    private boolean cameWithASheet(String nursery, SampleCode code) {
+        return events.ofSample(nursery, code).stream().anyMatch(event -> event.batch().isPresent());
+    }
+
     private String nextCode(String nursery) {
-        List<CollectedSample> newest = samples.list(nursery, SampleFilter.ALL, 0, 1);
-        Matcher numbered =
-                NUMBERED.matcher(newest.isEmpty() ? "S-000" : newest.get(0).code().text());
+        String newest =
+                samples.list(nursery, SampleFilter.ALL, 0, PAGE).stream()
+                        .map(CollectedSample::code)
+                        .filter(code -> !cameWithASheet(nursery, code))
+                        .map(SampleCode::text)
+                        .findFirst()
+                        .orElse("S-000");
+        Matcher numbered = NUMBERED.matcher(newest);
         if (!numbered.matches()) {
             return "";
         }

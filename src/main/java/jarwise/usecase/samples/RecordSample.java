@@ -43,7 +43,7 @@ public record RecordSample(SampleLog log, SiteStore sites, PestStore pests) {
      */
     public SampleCode run(String nursery, String person, Fields fields) {
         Optional<SampleCode> code = code(fields);
-        SampleFields typed = new SampleFields(fields);
+        SampleFields typed = new SampleFields(fields, log.now());
         Map<Step, Map<String, String>> facts = new LinkedHashMap<>(typed.facts());
         Map<StageKey, Long> counts = typed.counts();
         if (fields.text(Facts.SAMPLING_UNITS).isEmpty()) {
@@ -51,6 +51,12 @@ public record RecordSample(SampleLog log, SiteStore sites, PestStore pests) {
         }
         if (fields.text(Facts.COLLECTED_ON).isEmpty()) {
             fields.fault(Facts.COLLECTED_ON, Message.of("form.needed"));
+        }
+        if (counts.isEmpty()) {
+            // Without a count nothing was read: a reader alone would look like a filter read.
+            facts.getOrDefault(Step.READ, Map.of()).keySet().stream()
+                    .findFirst()
+                    .ifPresent(fact -> fields.fault(fact, Message.of("sample.counts.none")));
         }
         CountDeeds.checkStages(fields, counts.keySet(), pests.pests());
         return log.alone(
@@ -90,7 +96,7 @@ public record RecordSample(SampleLog log, SiteStore sites, PestStore pests) {
         if (facts.containsKey(Step.WASHED)) {
             deeds.add(timeless(Step.WASHED, facts.getOrDefault(Step.WASHED, Map.of())));
         }
-        if (!counts.isEmpty() || facts.containsKey(Step.READ)) {
+        if (!counts.isEmpty()) {
             deeds.add(timeless(Step.READ, facts.getOrDefault(Step.READ, Map.of())));
         }
         counts.forEach((key, number) -> deeds.add(CountDeeds.counted(key, number)));

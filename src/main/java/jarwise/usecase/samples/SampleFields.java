@@ -11,6 +11,9 @@ import jarwise.tally.Facts;
 import jarwise.tally.StageKey;
 import jarwise.usecase.form.Fields;
 import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,9 +63,12 @@ public final class SampleFields {
     private static final long MOST_INDIVIDUALS = 1_000_000_000L;
 
     private final Fields fields;
+    private final LocalDate today;
 
-    SampleFields(Fields fields) {
+    /** Reads fields at a moment; a day that no clock on earth has reached is refused. */
+    SampleFields(Fields fields, Instant now) {
         this.fields = fields;
+        this.today = LocalDate.ofInstant(now, ZoneOffset.MAX);
     }
 
     /**
@@ -77,7 +83,7 @@ public final class SampleFields {
                 List.of(Facts.HOUSE, Facts.BENCH, Facts.CROP_LOT, Facts.CROP, Facts.VARIETY)) {
             put(facts, Step.REGISTERED, place, fields.text(place));
         }
-        String day = fields.day(Facts.COLLECTED_ON).map(Object::toString).orElse("");
+        String day = fields.pastDay(Facts.COLLECTED_ON, today).map(Object::toString).orElse("");
         put(facts, Step.CUT, Facts.COLLECTED_ON, day);
         put(facts, Step.CUT, Facts.SAMPLING_UNITS, number(Facts.SAMPLING_UNITS, MOST_UNITS));
         put(facts, Step.WASHED, Facts.FLUID, word(Facts.FLUID, Fluid.class));

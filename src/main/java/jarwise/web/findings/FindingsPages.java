@@ -2,7 +2,8 @@ package jarwise.web.findings;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import jarwise.base.InvalidInput;
+import jarwise.base.Message;
+import jarwise.base.Refused;
 import jarwise.decision.Finding;
 import jarwise.decision.Finding.Subject;
 import jarwise.pest.Pest;
@@ -107,8 +108,7 @@ public final class FindingsPages implements Pages {
         LocalDate to = day(http, "to").orElse(last.get());
         LocalDate from = day(http, "from").orElse(to.minusDays(ShowFindings.USUAL_DAYS));
         if (from.isAfter(to)) {
-            throw new InvalidInput(
-                    "The days run from %s to %s. Maybe the two are swapped.".formatted(from, to));
+            throw new Refused(Message.of("findings.days", from.toString(), to.toString()));
         }
         return subject(http, rules, to)
                 .map(
@@ -154,9 +154,7 @@ public final class FindingsPages implements Pages {
                             try {
                                 return LocalDate.parse(value);
                             } catch (DateTimeException e) {
-                                throw new InvalidInput(
-                                        "The day '%s' is '%s'; it must look like 2026-05-04."
-                                                .formatted(name, value));
+                                throw new Refused(Message.of("form.day", value));
                             }
                         });
     }
