@@ -26,6 +26,7 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -109,12 +110,15 @@ public final class App {
             ServeOptions options = ServeOptions.of(words.subList(1, words.size()), usual);
             InstantSource clock = demo ? madeDemo(options, out) : InstantSource.system();
             Program program = Program.open(options.address(), clock);
+            // Worked out while the server starts: the first page asks for the same.
+            CompletableFuture<List<String>> greetings =
+                    CompletableFuture.supplyAsync(program::greetings);
             int port = program.serve(freePort(options));
             Runtime.getRuntime().addShutdownHook(new Thread(program::close, "close"));
             out.printf("Jarwise is at http://127.0.0.1:%d/%n", port);
             out.printf("Its data are at %s. Stop it with Ctrl+C.%n", options.address());
             out.flush();
-            program.greetings().forEach(out::println);
+            greetings.join().forEach(out::println);
             out.flush();
             return Commands.DONE;
         } catch (Refused refused) {

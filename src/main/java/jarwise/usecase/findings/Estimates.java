@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Supplier;
 
 /**
@@ -26,12 +28,12 @@ public final class Estimates {
 
     private static final int MOST_ANSWERS = 4_000;
 
-    private final Map<Object, Object> answers =
+    private final Map<Object, FutureTask<Object>> answers =
             new LinkedHashMap<>(256, 0.75f, true) {
                 private static final long serialVersionUID = 1L;
 
                 @Override
-                protected boolean removeEldestEntry(Map.Entry<Object, Object> eldest) {
+                protected boolean removeEldestEntry(Map.Entry<Object, FutureTask<Object>> eldest) {
                     return size() > MOST_ANSWERS;
                 }
             };
@@ -73,18 +75,33 @@ public final class Estimates {
 
     private record KnownPrior(Optional<KPrior> prior) {}
 
+    /** Two who ask the same at once wait for one answer: a page and the program's own greeting. */
     private <T> T remembered(Class<T> type, Object question, Supplier<T> work) {
-        Object known;
+        FutureTask<Object> mine = new FutureTask<>(work::get);
+        FutureTask<Object> asked;
         synchronized (answers) {
-            known = answers.get(question);
+            asked = answers.getOrDefault(question, mine);
+            answers.putIfAbsent(question, mine);
         }
-        if (known != null) {
-            return type.cast(known);
+        if (asked == mine) {
+            mine.run();
         }
-        T fresh = work.get();
+        try {
+            return type.cast(asked.get());
+        } catch (ExecutionException e) {
+            forget(question, asked);
+            throw e.getCause() instanceof RuntimeException known
+                    ? known
+                    : new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("Stopped while an estimate was worked out", e);
+        }
+    }
+
+    private void forget(Object question, FutureTask<Object> failed) {
         synchronized (answers) {
-            answers.put(question, fresh);
+            answers.remove(question, failed);
         }
-        return fresh;
     }
 }
