@@ -7,6 +7,8 @@ import jarwise.decision.ActionThreshold;
 import jarwise.decision.Finding;
 import jarwise.decision.Finding.Subject;
 import jarwise.decision.Verdict;
+import jarwise.render.report.Letter;
+import jarwise.render.words.Language;
 import jarwise.site.Nursery;
 import jarwise.stats.estimate.DensityEstimate;
 import jarwise.store.Database;
@@ -15,11 +17,13 @@ import jarwise.store.PestStore;
 import jarwise.store.SampleStore;
 import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
+import jarwise.store.work.RoundStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.usecase.OpenData;
 import jarwise.usecase.OpenSite;
 import jarwise.usecase.ShowFindings;
 import jarwise.usecase.VerifyData;
+import jarwise.usecase.WriteReport;
 import jarwise.usecase.findings.Findings;
 import jarwise.usecase.findings.Scope;
 import jarwise.usecase.findings.SiteCounts;
@@ -39,9 +43,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * One day of scouting on a real database, from a sheet of counts to a verdict: what ARCHITECTURE.md
- * tells, run. The counts are red mites on 150 apple leaves (Bliss and Fisher 1953, Biometrics
- * 9:176-200); mean, k and log-likelihood were worked out with R 4.2.2 and MASS 7.3-58.2.
+ * One day of scouting on a real database, from a sheet of counts to the grower's letter: what
+ * ARCHITECTURE.md tells, run. The counts are red mites on 150 apple leaves (Bliss and Fisher 1953,
+ * Biometrics 9:176-200); mean, k and log-likelihood were worked out with R 4.2.2 and MASS 7.3-58.2.
  */
 class ScoutingDayTest {
 
@@ -69,7 +73,7 @@ class ScoutingDayTest {
     }
 
     @Test
-    void fromASheetOfCountsToAVerdict() {
+    void fromASheetOfCountsToTheLetter() {
         theSiteDrawsItsLine(0.5);
 
         ImportSheet.Outcome first = aSheetIsDropped("freq_red_mites.csv");
@@ -84,6 +88,8 @@ class ScoutingDayTest {
         assertThat(density.k().orElseThrow()).isCloseTo(1.0245924, within(1e-6));
         assertThat(density.logLikelihood()).isCloseTo(-222.4371536, within(1e-6));
         assertThat(finding.verdict()).contains(Verdict.ABOVE_THE_LINE);
+
+        assertThat(theLetter().answer()).startsWith("Decide today");
 
         VerifyData.Report report = new VerifyData().run(folder.toString());
         assertThat(report.isWhole()).as("the record is whole and unaltered").isTrue();
@@ -113,14 +119,17 @@ class ScoutingDayTest {
         return desk.importSheet().run(nursery.slug(), "SC-1", sheet, choices);
     }
 
-    private Finding whatIsKnown() {
-        SiteStore site = new SiteStore(data);
+    private ShowFindings showFindings() {
         SiteCounts counts =
                 new SiteCounts(
                         new SampleStore(data),
                         new SettingsStore(data),
                         new PestStore(data),
                         new EventStore(data));
+        return new ShowFindings(counts, new SiteStore(data), new TreatmentStore(data));
+    }
+
+    private Finding whatIsKnown() {
         Scope all =
                 new Scope(
                         MITES,
@@ -129,10 +138,21 @@ class ScoutingDayTest {
                         Optional.empty(),
                         MONDAY.minusWeeks(1),
                         MONDAY);
+        ShowFindings show = showFindings();
         Findings findings =
-                new ShowFindings(counts, site, new TreatmentStore(data))
-                        .run(nursery.slug(), ZoneOffset.UTC, counts.rules(nursery.slug()), all);
+                show.run(nursery.slug(), ZoneOffset.UTC, show.counts().rules(nursery.slug()), all);
         assertThat(findings.series()).as("no bench was named: one group").hasSize(1);
         return findings.series().get(0).last();
+    }
+
+    private Letter theLetter() {
+        WriteReport.Request toTheGrower =
+                new WriteReport.Request(
+                        nursery,
+                        Optional.of(MITES),
+                        Language.ENGLISH,
+                        Optional.of("SC-1"),
+                        NOON.atZone(ZoneOffset.UTC));
+        return new WriteReport(showFindings(), new RoundStore(data)).run(toTheGrower).orElseThrow();
     }
 }
