@@ -21,6 +21,7 @@ import java.util.Set;
  */
 public final class Words {
 
+    private static final String NO_BREAK = "\u00a0";
     private static final Map<Language, Words> ALL = new EnumMap<>(Language.class);
 
     static {
@@ -43,6 +44,14 @@ public final class Words {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        if (language == Language.FRENCH) {
+            texts.replaceAll((key, text) -> keepingMarks((String) text));
+        }
+    }
+
+    /** In French a space stands before double marks, and no line may end in it. */
+    private static String keepingMarks(String text) {
+        return text.replaceAll(" (?=[:;!?»])", NO_BREAK).replace("« ", "«" + NO_BREAK);
     }
 
     /** {@return the words of one language} */

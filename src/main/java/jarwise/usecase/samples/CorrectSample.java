@@ -9,6 +9,7 @@ import jarwise.tally.SampleEvent;
 import jarwise.tally.SampleFold;
 import jarwise.usecase.form.Fields;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
@@ -88,7 +89,10 @@ public record CorrectSample(SampleLog log) {
         }
         log.alone(
                 () -> {
-                    Optional<SampleEvent> record = recordOf(log.find(nursery, code), step);
+                    SampleFold fold = log.find(nursery, code);
+                    notBeforeItWasCut(
+                            fold, at.map(then -> then.atZone(zone).toLocalDate()), fields);
+                    Optional<SampleEvent> record = recordOf(fold, step);
                     Optional<String> reason = record.map(known -> fields.needed("reason"));
                     fields.refuseIfAny();
                     Map<String, String> facts =
@@ -103,6 +107,13 @@ public record CorrectSample(SampleLog log) {
                                             step, facts, record.map(SampleEvent::id), reason)));
                     return code;
                 });
+    }
+
+    private static void notBeforeItWasCut(SampleFold fold, Optional<LocalDate> day, Fields fields) {
+        Optional<LocalDate> cut = fold.sample().collectedOn();
+        if (cut.isPresent() && day.filter(then -> then.isBefore(cut.get())).isPresent()) {
+            fields.fault("at", Message.of("sample.step.before-cut", cut.get().toString()));
+        }
     }
 
     static Optional<SampleEvent> recordOf(SampleFold fold, Step step) {

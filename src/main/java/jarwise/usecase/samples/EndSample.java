@@ -32,13 +32,7 @@ public record EndSample(SampleLog log) {
         log.alone(
                 () -> {
                     SampleFold fold = log.find(nursery, code);
-                    boolean ended =
-                            SampleLog.standing(fold).stream()
-                                    .anyMatch(
-                                            event ->
-                                                    event.deed() instanceof Deed.StepTaken step
-                                                            && step.step().endsWithoutCount());
-                    if (ended) {
+                    if (SampleLog.hasEnded(fold)) {
                         fields.fault("how", Message.of("sample.ended"));
                     }
                     fields.refuseIfAny();

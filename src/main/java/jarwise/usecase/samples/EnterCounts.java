@@ -40,6 +40,9 @@ public record EnterCounts(SampleLog log, PestStore pests) {
         log.alone(
                 () -> {
                     SampleFold fold = log.find(nursery, code);
+                    if (SampleLog.hasEnded(fold)) {
+                        fields.fault("counts", Message.of("sample.ended"));
+                    }
                     counts.keySet().stream()
                             .filter(key -> fold.tally().of(key).isPresent())
                             .forEach(key -> refuseTwice(fields, key));

@@ -71,6 +71,15 @@ public final class SampleLog {
                 .orElseThrow(() -> new Refused(Message.of("sample.unknown", sample.text())));
     }
 
+    /** {@return whether it was lost, spilled or discarded, and this was not taken back} */
+    public static boolean hasEnded(SampleFold fold) {
+        return standing(fold).stream()
+                .anyMatch(
+                        event ->
+                                event.deed() instanceof Deed.StepTaken step
+                                        && step.step().endsWithoutCount());
+    }
+
     /** {@return the events of a sample that no later one has taken back or replaced} */
     public static List<SampleEvent> standing(SampleFold fold) {
         Set<EventId> slips = new HashSet<>();

@@ -56,7 +56,7 @@ public record SampleView(
     public String answer() {
         String code = sample().code().text();
         List<Count> counts = counts();
-        if (counts.isEmpty()) {
+        if (counts.isEmpty() || SampleLog.hasEnded(shown.fold())) {
             return frame.say("sample.answer." + Fields.wordOf(sample().state()), code);
         }
         List<String> found = new ArrayList<>();
