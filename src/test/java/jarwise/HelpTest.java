@@ -7,15 +7,18 @@ import jarwise.cli.Commands;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What {@code jarwise help} tells of the commands as the program has them. */
 class HelpTest {
 
+    @TempDir Path folder;
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
@@ -44,6 +47,23 @@ class HelpTest {
         for (String option : List.of("--data", "--database", "--port")) {
             assertThat(ServeOptions.of(List.of(option, "1"), "usual")).isNotNull();
         }
+    }
+
+    @Test
+    void aSheetThatCannotBeReadLeavesNothingBehind() {
+        String data = folder.resolve("data").toString();
+        assertThat(run("import", "no-such.csv", "--nursery", "lane", "--data", data))
+                .isEqualTo(Commands.WRONG_INPUT);
+
+        assertThat(printed(err)).contains("no file");
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void aDayThatIsNoneIsSaidInPlainWords() {
+        assertThat(run("import", "x.csv", "--date", "2026-99-99")).isEqualTo(Commands.WRONG_INPUT);
+
+        assertThat(printed(err)).contains("\"2026-99-99\" is no day").doesNotContain("java");
     }
 
     private int run(String... args) {

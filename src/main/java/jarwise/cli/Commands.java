@@ -7,6 +7,8 @@ import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.wire.table.SheetRefused;
 import java.io.PrintStream;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,6 +18,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /**
@@ -131,9 +134,19 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
         return new CommandLine(command)
                 .setCommandName("jarwise " + name)
                 .addMixin("help", new HelpOption())
+                .registerConverter(LocalDate.class, Commands::day)
                 .setExpandAtFiles(false)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF));
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new TypeConversionException(
+                    "\"%s\" is no day; days are written 2026-05-04".formatted(text));
+        }
     }
 
     private int help(String[] args, PrintStream out, PrintStream err) {

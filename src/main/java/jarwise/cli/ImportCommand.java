@@ -101,6 +101,8 @@ public final class ImportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        // Read first: a sheet that cannot be read must not leave a nursery behind.
+        Optional<SheetFile> file = takeBack == null ? Optional.of(read()) : Optional.empty();
         try (ImportDesk desk = ImportDesk.open(data.address, clock)) {
             Nursery site =
                     desk.nursery(
@@ -109,18 +111,21 @@ public final class ImportCommand implements Callable<Integer> {
                 ImportBatch batch = desk.takeBack().run(site.slug(), takeBack, person, reason);
                 out.print(ImportAnswer.takenBack(batch, answer.json));
             } else {
-                out.print(takeIn(desk, site));
+                out.print(takeIn(desk, site, file.orElseThrow()));
             }
         }
         return Commands.DONE;
     }
 
-    private String takeIn(ImportDesk desk, Nursery site) {
+    private SheetFile read() {
         if (sheet == null) {
             throw new Refused(Message.of("import.no-sheet"));
         }
         Optional<String> named = Optional.ofNullable(columns.worksheet);
-        SheetFile file = SheetFile.read(sheet, String.valueOf(sheet.getFileName()), named);
+        return SheetFile.read(sheet, String.valueOf(sheet.getFileName()), named);
+    }
+
+    private String takeIn(ImportDesk desk, Nursery site, SheetFile file) {
         ImportChoices choices =
                 choices(desk.preview().choicesFor(site.slug(), file), file, day(site));
         if (preview) {
