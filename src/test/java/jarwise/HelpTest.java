@@ -60,6 +60,28 @@ class HelpTest {
     }
 
     @Test
+    void aPreviewMakesNoNursery() {
+        String data = folder.resolve("data").toString();
+        String sheet = "src/test/resources/reference/data/quine.csv";
+        assertThat(
+                        run(
+                                "import",
+                                sheet,
+                                "--map",
+                                "count=Days",
+                                "--preview",
+                                "--data",
+                                data,
+                                "--nursery",
+                                "lane"))
+                .isEqualTo(Commands.DONE);
+        out.reset();
+
+        assertThat(run("import", sheet, "--data", data)).isEqualTo(Commands.WRONG_INPUT);
+        assertThat(printed(err)).contains("no nursery yet");
+    }
+
+    @Test
     void aDayThatIsNoneIsSaidInPlainWords() {
         assertThat(run("import", "x.csv", "--date", "2026-99-99")).isEqualTo(Commands.WRONG_INPUT);
 

@@ -106,7 +106,9 @@ public final class ImportCommand implements Callable<Integer> {
         try (ImportDesk desk = ImportDesk.open(data.address, clock)) {
             Nursery site =
                     desk.nursery(
-                            Optional.ofNullable(nursery), ZoneId.systemDefault(), takeBack == null);
+                            Optional.ofNullable(nursery),
+                            ZoneId.systemDefault(),
+                            takeBack == null && !preview);
             if (takeBack != null) {
                 ImportBatch batch = desk.takeBack().run(site.slug(), takeBack, person, reason);
                 out.print(ImportAnswer.takenBack(batch, answer.json));
