@@ -2,8 +2,8 @@ package jarwise;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import jarwise.cli.CommandEntry;
 import jarwise.cli.Commands;
+import jarwise.cli.option.CommandEntry;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

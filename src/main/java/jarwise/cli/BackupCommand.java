@@ -1,5 +1,6 @@
 package jarwise.cli;
 
+import jarwise.cli.option.DataOptions;
 import jarwise.usecase.BackUp;
 import java.io.PrintStream;
 import java.nio.file.Path;

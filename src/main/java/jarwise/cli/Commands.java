@@ -3,6 +3,7 @@ package jarwise.cli;
 import jarwise.base.Guess;
 import jarwise.base.InvalidInput;
 import jarwise.base.Refused;
+import jarwise.cli.option.CommandEntry;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.wire.table.SheetRefused;

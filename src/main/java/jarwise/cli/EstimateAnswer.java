@@ -1,6 +1,9 @@
 package jarwise.cli;
 
 import jarwise.base.Message;
+import jarwise.cli.print.Answer;
+import jarwise.cli.print.Figures;
+import jarwise.cli.print.TextTable;
 import jarwise.decision.Verdict;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
@@ -42,21 +45,14 @@ record EstimateAnswer(
         return String.join(", ", parts);
     }
 
-    String json() {
+    Answer answer() {
         List<JsonObject> objects = groups.stream().map(this::object).toList();
-        List<String> allWarnings = new ArrayList<>(warnings);
-        objects.stream()
-                .flatMap(object -> object.unsaid().stream())
-                .distinct()
-                .map(field -> field + " is beyond all numbers with these options, and left out.")
-                .forEach(allWarnings::add);
-        return new JsonObject()
+        JsonObject json =
+                new JsonObject()
                         .put("confidenceLevel", estimator.confidenceLevel())
                         .put("interval", interval())
-                        .putObjects("groups", objects)
-                        .putTexts("warnings", allWarnings)
-                        .text()
-                + "\n";
+                        .putObjects("groups", objects);
+        return new Answer(json, objects, text(), warnings);
     }
 
     private String interval() {
@@ -101,13 +97,9 @@ record EstimateAnswer(
         return object;
     }
 
-    String text() {
+    private String text() {
         StringBuilder text = new StringBuilder(table().text()).append('\n');
         groups.forEach(group -> text.append(sentence(group)).append('\n'));
-        if (!warnings.isEmpty()) {
-            text.append("\nTo know:\n");
-            warnings.forEach(warning -> text.append("- ").append(warning).append('\n'));
-        }
         return text.toString();
     }
 

@@ -1,5 +1,8 @@
 package jarwise.cli;
 
+import jarwise.cli.option.AnswerOptions;
+import jarwise.cli.option.Numbers;
+import jarwise.cli.option.SheetOptions;
 import jarwise.decision.VerdictLimits;
 import jarwise.stats.estimate.DensityEstimator;
 import jarwise.stats.estimate.Detection;
@@ -86,7 +89,7 @@ final class EstimateCommand implements Callable<Integer> {
         GroupedRows rows = ReadSheet.run(sheet.request(by));
         List<GroupEstimate> groups = new EstimateSheet(estimator, VerdictLimits.STANDARD).run(rows);
         EstimateAnswer answered = EstimateAnswer.of(estimator, groups, rows.notes());
-        out.print(answer.json ? answered.json() : answered.text());
+        answered.answer().print(out, answer.json);
         return Commands.DONE;
     }
 

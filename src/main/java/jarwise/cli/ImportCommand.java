@@ -2,6 +2,9 @@ package jarwise.cli;
 
 import jarwise.base.Message;
 import jarwise.base.Refused;
+import jarwise.cli.option.AnswerOptions;
+import jarwise.cli.option.ColumnOptions;
+import jarwise.cli.option.DataOptions;
 import jarwise.sample.SamplingMethod;
 import jarwise.site.Nursery;
 import jarwise.tally.ImportBatch;

@@ -1,5 +1,6 @@
 package jarwise.cli;
 
+import jarwise.cli.option.DataOptions;
 import jarwise.render.report.Paper;
 import jarwise.usecase.SaveReport;
 import java.io.PrintStream;

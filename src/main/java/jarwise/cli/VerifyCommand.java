@@ -1,5 +1,6 @@
 package jarwise.cli;
 
+import jarwise.cli.option.DataOptions;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.usecase.VerifyData;

@@ -3,6 +3,7 @@ package jarwise.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import jarwise.cli.option.CommandEntry;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;

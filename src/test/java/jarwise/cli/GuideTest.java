@@ -2,6 +2,7 @@ package jarwise.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import jarwise.cli.option.CommandEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,10 +1,10 @@
-package jarwise.cli;
+package jarwise.cli.option;
 
 import picocli.CommandLine.Option;
 
 /** Options of every command that gives an answer; mixed into each. */
-final class AnswerOptions {
+public final class AnswerOptions {
 
     @Option(names = "--json", description = "print one JSON object and nothing else")
-    boolean json;
+    public boolean json;
 }

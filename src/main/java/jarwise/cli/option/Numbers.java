@@ -1,4 +1,4 @@
-package jarwise.cli;
+package jarwise.cli.option;
 
 import jarwise.stats.count.GivenK;
 import jarwise.stats.estimate.DensityEstimator;
@@ -8,7 +8,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Numbers of options, each checked when it is read and told with what is allowed. */
-final class Numbers {
+public final class Numbers {
 
     private Numbers() {}
 
@@ -21,7 +21,7 @@ final class Numbers {
     }
 
     /** A number above 0. */
-    static final class Positive implements ITypeConverter<Double> {
+    public static final class Positive implements ITypeConverter<Double> {
 
         @Override
         public Double convert(String text) {
@@ -35,7 +35,7 @@ final class Numbers {
     }
 
     /** Dispersion in the range that may be taken as known, or Inf for Poisson. */
-    static final class Dispersion implements ITypeConverter<Double> {
+    public static final class Dispersion implements ITypeConverter<Double> {
 
         @Override
         public Double convert(String text) {
@@ -54,7 +54,7 @@ final class Numbers {
     }
 
     /** Level of an interval, above 0 and at most the highest. */
-    static final class Level implements ITypeConverter<Double> {
+    public static final class Level implements ITypeConverter<Double> {
 
         @Override
         public Double convert(String text) {
@@ -70,7 +70,7 @@ final class Numbers {
     }
 
     /** A share taken as known, or found out of known. */
-    static final class Share implements ITypeConverter<DetectionShare> {
+    public static final class Share implements ITypeConverter<DetectionShare> {
 
         @Override
         public DetectionShare convert(String text) {

@@ -1,4 +1,4 @@
-package jarwise.cli;
+package jarwise.cli.option;
 
 import java.io.PrintStream;
 import java.util.concurrent.Callable;

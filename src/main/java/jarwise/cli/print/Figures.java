@@ -1,17 +1,18 @@
-package jarwise.cli;
+package jarwise.cli.print;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.OptionalDouble;
 
 /** Numbers for the eyes: four digits that count, no exponents. */
-final class Figures {
+public final class Figures {
 
     private static final MathContext FOUR_DIGITS = new MathContext(4);
 
     private Figures() {}
 
-    static String of(double value) {
+    /** {@return a number in four digits} */
+    public static String of(double value) {
         if (!Double.isFinite(value)) {
             return value > 0 ? "Inf" : "-";
         }
@@ -19,12 +20,13 @@ final class Figures {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
-    static String of(OptionalDouble value) {
+    /** {@return a number in four digits, or a dash where there is none} */
+    public static String of(OptionalDouble value) {
         return value.isPresent() ? of(value.getAsDouble()) : "-";
     }
 
     /** Chances are shown as per cent, and only to people; none is shown as certain that is not. */
-    static String percent(double share) {
+    public static String percent(double share) {
         if (share > 0.9995 && share < 1) {
             return "> 99.9 %";
         }

@@ -1,10 +1,10 @@
-package jarwise.cli;
+package jarwise.cli.print;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** A table for the eyes: columns aligned, numbers to the right. */
-final class TextTable {
+public final class TextTable {
 
     private static final String GAP = "  ";
 
@@ -17,17 +17,18 @@ final class TextTable {
      * @param texts how many columns, from the left, hold text
      * @param header names of the columns
      */
-    TextTable(int texts, List<String> header) {
+    public TextTable(int texts, List<String> header) {
         this.texts = texts;
         rows.add(List.copyOf(header));
     }
 
-    void add(List<String> cells) {
+    /** Adds a row of as many cells as the header has. */
+    public void add(List<String> cells) {
         rows.add(List.copyOf(cells));
     }
 
     /** {@return the table, each line ended by a line feed} */
-    String text() {
+    public String text() {
         int columns = rows.get(0).size();
         int[] widths = new int[columns];
         for (List<String> row : rows) {

@@ -1,4 +1,4 @@
-package jarwise.cli;
+package jarwise.cli.option;
 
 import jarwise.base.InvalidInput;
 import jarwise.usecase.SheetRequest;
@@ -15,10 +15,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The options of every command that reads a sheet of counts; mixed into each. */
-final class SheetOptions {
+public final class SheetOptions {
 
     @Parameters(paramLabel = "SHEET", description = "CSV (UTF-8) or .xlsx with a header row")
-    Path sheet = Path.of("");
+    public Path sheet = Path.of("");
 
     @Mixin private final ColumnOptions columns = new ColumnOptions();
 
@@ -27,17 +27,18 @@ final class SheetOptions {
             split = ",",
             paramLabel = "COLUMN=VALUE",
             description = "keep these rows only; a column given twice keeps either value")
-    List<String> where = List.of();
+    public List<String> where = List.of();
 
     @Option(names = "--per-sample", description = "add up the rows of one sample")
-    boolean perSample;
+    public boolean perSample;
 
     @Option(
             names = "--fill-zeros",
             description = "a stage without a row in a sample that was read counts as zero")
-    boolean fillZeros;
+    public boolean fillZeros;
 
-    SheetRequest request(List<String> by) {
+    /** {@return the sheet to read, its rows grouped by these columns} */
+    public SheetRequest request(List<String> by) {
         return new SheetRequest(
                 sheet,
                 Optional.ofNullable(columns.worksheet),
