@@ -20,7 +20,7 @@ class DocsTest {
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)#\\s]+)(#[^)]*)?\\)");
     private static final Pattern CODE_WORD = Pattern.compile("`([^`]+)`");
     private static final Pattern COMMAND =
-            Pattern.compile("@Command\\(\\s*name\\s*=\\s*\"([a-z-]+)\"");
+            Pattern.compile("@Command\\(\\s*name\\s*=\\s*\"([a-z -]+)\"");
     private static final Pattern OPTION = Pattern.compile("\"(--[a-z][a-z-]*)\"");
 
     @Test

@@ -34,7 +34,7 @@ class HelpTest {
         assertThat(told).startsWith("Usage: jarwise " + name).contains("--help");
 
         out.reset();
-        assertThat(run(name, "--help")).isEqualTo(Commands.DONE);
+        assertThat(run((name + " --help").split(" "))).isEqualTo(Commands.DONE);
         assertThat(printed(out)).isEqualTo(told);
         assertThat(printed(err)).isEmpty();
     }

@@ -63,7 +63,7 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
     }
 
     /**
-     * Runs the command named by the first argument.
+     * Runs the command named by the first one or two arguments.
      *
      * @param args command and options
      * @param out where answers go, and nothing else
@@ -106,20 +106,20 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                 out.println("jarwise " + version());
                 yield DONE;
             }
-            default -> runCommand(first, args, out, err);
+            default -> runCommand(args, out, err);
         };
     }
 
-    private int runCommand(String name, String[] args, PrintStream out, PrintStream err)
-            throws Exception {
-        Optional<CommandEntry> entry = entry(name);
+    private int runCommand(String[] args, PrintStream out, PrintStream err) throws Exception {
+        Optional<CommandEntry> entry = entry(args);
         if (entry.isEmpty()) {
-            return unknown(name, err);
+            return unknown(args, err);
         }
+        String name = entry.get().name();
         Callable<Integer> command = entry.get().made().apply(out);
         CommandLine parser = parser(name, command);
         try {
-            parser.parseArgs(Arrays.copyOfRange(args, 1, args.length));
+            parser.parseArgs(Arrays.copyOfRange(args, name.split(" ").length, args.length));
         } catch (ParameterException e) {
             err.println(sentence(name, e));
             return WRONG_INPUT;
@@ -152,11 +152,12 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
 
     private int help(String[] args, PrintStream out, PrintStream err) {
         if (args.length > 1) {
-            Optional<CommandEntry> entry = entry(args[1]);
+            String[] asked = Arrays.copyOfRange(args, 1, args.length);
+            Optional<CommandEntry> entry = entry(asked);
             if (entry.isEmpty()) {
-                return unknown(args[1], err);
+                return unknown(asked, err);
             }
-            parser(args[1], entry.get().made().apply(out)).usage(out);
+            parser(entry.get().name(), entry.get().made().apply(out)).usage(out);
             return DONE;
         }
         out.println("jarwise COMMAND [options]");
@@ -172,16 +173,26 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
         return DONE;
     }
 
-    private int unknown(String name, PrintStream err) {
+    private int unknown(String[] args, PrintStream err) {
         List<String> names = entries.stream().map(CommandEntry::name).toList();
+        boolean begins = names.stream().anyMatch(name -> name.startsWith(args[0] + " "));
+        String asked = begins && args.length > 1 ? args[0] + " " + args[1] : args[0];
+        List<String> near =
+                begins
+                        ? names.stream().filter(name -> name.startsWith(args[0] + " ")).toList()
+                        : names;
+        String maybe =
+                begins && args.length == 1 ? String.join(", ", near) : Guess.among(near, asked);
         err.printf(
                 "There is no command \"%s\". Maybe: %s. All commands: jarwise help%n",
-                name, Guess.among(names, name));
+                asked, maybe);
         return WRONG_INPUT;
     }
 
-    private Optional<CommandEntry> entry(String name) {
-        return entries.stream().filter(entry -> entry.name().equals(name)).findAny();
+    /** A command's name is one word, or two: "plan detect". */
+    private Optional<CommandEntry> entry(String[] args) {
+        String said = String.join(" ", args) + " ";
+        return entries.stream().filter(entry -> said.startsWith(entry.name() + " ")).findFirst();
     }
 
     private static String sentence(String command, ParameterException e) {

@@ -75,6 +75,19 @@ class CommandsTest {
     }
 
     @Test
+    void aCommandMayHaveTwoWords() {
+        CommandEntry two = new CommandEntry("plan rest", "rests", out -> new Broken());
+        Commands commands = new Commands(List.of(two), false);
+
+        assertThat(CommandRun.of(commands, "plan", "rest").err()).contains("a gear fell off");
+        assertThat(CommandRun.of(commands, "help", "plan", "rest").out()).contains("plan rest");
+        assertThat(CommandRun.of(commands, "plan").err()).contains("Maybe: plan rest.");
+        assertThat(CommandRun.of(commands, "plan", "rset").err())
+                .contains("no command \"plan rset\"")
+                .contains("Maybe: plan rest.");
+    }
+
+    @Test
     void aFaultOfOursIsOneParagraphAndHidesItsTrace() {
         CommandEntry broken = new CommandEntry("broken", "breaks", out -> new Broken());
 
