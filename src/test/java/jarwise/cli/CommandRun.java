@@ -9,13 +9,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /** A command run in this process: what it printed, what it refused, how it ended. */
-record CommandRun(int code, String out, String err) {
+public record CommandRun(int code, String out, String err) {
 
-    static CommandRun of(String... args) {
+    public static CommandRun of(String... args) {
         return of(Commands.computing(false), args);
     }
 
-    static CommandRun of(Commands commands, String... args) {
+    public static CommandRun of(Commands commands, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = commands.run(args, printing(out), printing(err));
@@ -23,7 +23,7 @@ record CommandRun(int code, String out, String err) {
                 code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
-    JsonNode json() {
+    public JsonNode json() {
         try {
             return new ObjectMapper().readTree(out);
         } catch (IOException e) {
