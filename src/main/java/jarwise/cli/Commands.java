@@ -4,6 +4,7 @@ import jarwise.base.Guess;
 import jarwise.base.InvalidInput;
 import jarwise.base.Refused;
 import jarwise.cli.option.CommandEntry;
+import jarwise.cli.pattern.DispersionCommand;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.wire.table.SheetRefused;
@@ -51,7 +52,11 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                         new CommandEntry(
                                 "estimate",
                                 "mean density per sampling unit, with an honest interval",
-                                EstimateCommand::new)),
+                                EstimateCommand::new),
+                        new CommandEntry(
+                                "dispersion",
+                                "how clumped the counts are, in the indices in use",
+                                DispersionCommand::new)),
                 trace);
     }
 

@@ -65,13 +65,18 @@ class CountFitReferenceTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("singleSamples")
     void profilesKAsGeneralStatisticsSoftwareDoes(Row row) {
-        KProfile profile = KProfile.of(data(row.text("samples")), CUT_95);
+        CountData data = data(row.text("samples"));
 
-        assertRelative(profile.lower(), row.number("klower95"), 1e-5);
-        if (Double.isInfinite(row.number("kupper95"))) {
+        assertProfileOfK(KProfile.of(data, CUT_95), row, "95");
+        assertProfileOfK(KProfile.of(data, CUT_90), row, "90");
+    }
+
+    private static void assertProfileOfK(KProfile profile, Row row, String level) {
+        assertRelative(profile.lower(), row.number("klower" + level), 1e-5);
+        if (Double.isInfinite(row.number("kupper" + level))) {
             assertThat(profile.upper()).isEmpty();
         } else {
-            assertRelative(profile.upper().orElseThrow(), row.number("kupper95"), 1e-5);
+            assertRelative(profile.upper().orElseThrow(), row.number("kupper" + level), 1e-5);
         }
     }
 
