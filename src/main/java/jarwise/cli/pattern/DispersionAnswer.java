@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
 record DispersionAnswer(DescribeDispersion described, List<String> warnings) {
 
     static DispersionAnswer of(DescribeDispersion described, List<Message> notes) {
-        Sentences sentences = new Sentences().addNotes(notes);
+        Sentences sentences = new Sentences(described.groups().size()).addNotes(notes);
         for (GroupDispersion group : described.groups()) {
             group.dispersion().warnings().forEach(w -> sentences.add(group.name(), w));
         }

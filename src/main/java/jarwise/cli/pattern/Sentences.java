@@ -12,6 +12,12 @@ import java.util.Map;
 final class Sentences {
 
     private final Map<String, List<String>> groupsBySentence = new LinkedHashMap<>();
+    private final int groups;
+
+    /** Begins; there are so many groups in all. */
+    Sentences(int groups) {
+        this.groups = groups;
+    }
 
     /** Adds what was noted when the sheet was read. */
     Sentences addNotes(List<Message> notes) {
@@ -21,9 +27,9 @@ final class Sentences {
 
     /** Adds a sentence about a group; an empty name stands for the whole sheet. */
     Sentences add(String group, String sentence) {
-        List<String> groups = groupsBySentence.computeIfAbsent(sentence, s -> new ArrayList<>());
+        List<String> names = groupsBySentence.computeIfAbsent(sentence, s -> new ArrayList<>());
         if (!group.isEmpty()) {
-            groups.add(group);
+            names.add(group);
         }
         return this;
     }
@@ -31,12 +37,15 @@ final class Sentences {
     /** {@return every sentence once, after the groups that it is about} */
     List<String> all() {
         List<String> all = new ArrayList<>();
-        groupsBySentence.forEach(
-                (sentence, groups) ->
-                        all.add(
-                                groups.isEmpty()
-                                        ? sentence
-                                        : String.join("; ", groups) + ": " + sentence));
+        groupsBySentence.forEach((sentence, names) -> all.add(about(names) + sentence));
         return all;
+    }
+
+    private String about(List<String> names) {
+        if (names.isEmpty()) {
+            return "";
+        }
+        return (names.size() == groups && groups > 1 ? "Every group" : String.join("; ", names))
+                + ": ";
     }
 }

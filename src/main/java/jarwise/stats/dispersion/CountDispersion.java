@@ -51,8 +51,8 @@ public record CountDispersion(
      * Are the samples clumped, and how much?
      *
      * <p>The test asks one question, whether the counts vary more than by chance, so its p is the
-     * upper tail; a p near 1 means that they vary less. k by the zero class solves {@code ln(n / n0)
-     * = k ln(1 + mean / k)} with n0 the empty samples.
+     * upper tail; a p near 1 means that they vary less. k by the zero class solves {@code ln(n /
+     * n0) = k ln(1 + mean / k)} with n0 the empty samples.
      *
      * <p><b>Assumes</b> random samples of the same size. With few samples the variance is rough and
      * so is all that is made from it; k by moments and by maximum likelihood tend to be too large.

@@ -61,7 +61,7 @@ public record MeanVarianceLines(
 
     private static String none(String whose, long used) {
         return used < TaylorRegression.LEAST_GROUPS
-                ? ("%s regression is not given: %d groups can be used, and at least %d are needed.")
+                ? "%s regression is not given: %d groups can be used, and at least %d are needed."
                         .formatted(whose, used, TaylorRegression.LEAST_GROUPS)
                 : whose + " regression is not given: the groups all have the same mean.";
     }

@@ -48,8 +48,6 @@ record StraightLine(LineConstant intercept, LineConstant slope, OptionalDouble r
                 new StraightLine(
                         LineConstant.of(intercept, errorIntercept, t),
                         LineConstant.of(slope, Math.sqrt(variance / sxx), t),
-                        syy > 0
-                                ? OptionalDouble.of(1 - residual / syy)
-                                : OptionalDouble.empty()));
+                        syy > 0 ? OptionalDouble.of(1 - residual / syy) : OptionalDouble.empty()));
     }
 }

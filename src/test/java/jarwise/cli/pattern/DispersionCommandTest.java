@@ -63,8 +63,7 @@ class DispersionCommandTest {
 
         assertClose(json.get("taylor"), "b", 1.0994217);
         assertClose(json.get("taylor"), "a", 1.1785439);
-        assertThat(json.get("taylor").get("rSquared").asDouble())
-                .isCloseTo(0.892093, within(1e-6));
+        assertThat(json.get("taylor").get("rSquared").asDouble()).isCloseTo(0.892093, within(1e-6));
         assertThat(json.get("taylor").get("standardErrorB").asDouble()).isPositive();
         assertThat(json.get("iwao").get("alpha").isNumber()).isTrue();
         assertThat(json.get("iwao").get("beta").isNumber()).isTrue();
@@ -95,8 +94,7 @@ class DispersionCommandTest {
     @Test
     void tellsAPerson() {
         CommandRun run =
-                CommandRun.of(
-                        "dispersion", DATA + "freq_red_mites.csv", "--frequency", "freq");
+                CommandRun.of("dispersion", DATA + "freq_red_mites.csv", "--frequency", "freq");
 
         assertThat(run.out()).contains("clumped; the counts vary more than by chance.");
         assertThat(run.out()).contains("1.025");

@@ -47,9 +47,7 @@ class DispersionPropertyTest {
                             double statistic =
                                     morisita.index() * (individuals - 1) + n - individuals;
                             double dispersion =
-                                    (n - 1)
-                                            * indices.variance().orElseThrow()
-                                            / indices.mean();
+                                    (n - 1) * indices.variance().orElseThrow() / indices.mean();
                             assertThat(statistic).isCloseTo(dispersion, within(1e-8));
                             assertThat(morisita.test().statistic())
                                     .isCloseTo(dispersion, within(1e-8));

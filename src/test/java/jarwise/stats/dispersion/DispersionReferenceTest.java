@@ -110,8 +110,7 @@ class DispersionReferenceTest {
 
         assertThat(law.b().estimate()).isCloseTo(row.number("b"), withinPercentage(1e-7));
         assertThat(law.a()).isCloseTo(row.number("a"), withinPercentage(1e-7));
-        assertThat(law.log10A().estimate())
-                .isCloseTo(row.number("log10A"), withinPercentage(1e-7));
+        assertThat(law.log10A().estimate()).isCloseTo(row.number("log10A"), withinPercentage(1e-7));
         assertThat(law.b().standardError())
                 .isCloseTo(row.number("standardErrorB"), withinPercentage(1e-7));
         assertThat(law.log10A().standardError())
