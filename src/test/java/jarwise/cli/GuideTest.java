@@ -20,7 +20,8 @@ import picocli.CommandLine;
 /** The examples of the guide do what the guide says. */
 class GuideTest {
 
-    private static final Path GUIDE = Path.of("docs/guide/counting-sheets.md");
+    private static final Path GUIDES = Path.of("docs/guide");
+    private static final Path GUIDE = GUIDES.resolve("counting-sheets.md");
     private static final Pattern BLOCK =
             Pattern.compile("```(csv|console) ?(\\S*)\n(.*?)```\n", Pattern.DOTALL);
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
@@ -28,7 +29,7 @@ class GuideTest {
     @TempDir Path folder = Path.of("");
 
     static List<Path> guides() {
-        return Sources.files(GUIDE.getParent(), ".md");
+        return Sources.files(GUIDES, ".md");
     }
 
     @ParameterizedTest(name = "{0}")
