@@ -3,6 +3,8 @@ package jarwise.cli;
 import jarwise.base.Guess;
 import jarwise.base.InvalidInput;
 import jarwise.base.Refused;
+import jarwise.cli.laboratory.PartialCommand;
+import jarwise.cli.laboratory.RemovalCommand;
 import jarwise.cli.option.CommandEntry;
 import jarwise.cli.pattern.DispersionCommand;
 import jarwise.render.words.Language;
@@ -53,6 +55,14 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                                 "estimate",
                                 "mean density per sampling unit, with an honest interval",
                                 EstimateCommand::new),
+                        new CommandEntry(
+                                "removal",
+                                "how many were there, from repeat washes",
+                                RemovalCommand::new),
+                        new CommandEntry(
+                                "partial",
+                                "how many are on a filter of which a part was read",
+                                PartialCommand::new),
                         new CommandEntry(
                                 "dispersion",
                                 "how clumped the counts are, in the indices in use",
