@@ -7,6 +7,7 @@ import jarwise.cli.laboratory.PartialCommand;
 import jarwise.cli.laboratory.RemovalCommand;
 import jarwise.cli.option.CommandEntry;
 import jarwise.cli.pattern.DispersionCommand;
+import jarwise.cli.plan.PlanDetectCommand;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.wire.table.SheetRefused;
@@ -66,7 +67,11 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                         new CommandEntry(
                                 "dispersion",
                                 "how clumped the counts are, in the indices in use",
-                                DispersionCommand::new)),
+                                DispersionCommand::new),
+                        new CommandEntry(
+                                "plan detect",
+                                "how many samples find it, if it is there",
+                                PlanDetectCommand::new)),
                 trace);
     }
 

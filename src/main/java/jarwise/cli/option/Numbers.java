@@ -34,6 +34,23 @@ public final class Numbers {
         }
     }
 
+    /** A whole number, 1 to 1,000,000,000. */
+    public static final class Whole implements ITypeConverter<Long> {
+
+        @Override
+        public Long convert(String text) {
+            if (text.matches("[0-9]{1,10}")) {
+                long value = Long.parseLong(text);
+                if (value >= 1 && value <= 1_000_000_000) {
+                    return value;
+                }
+            }
+            throw new TypeConversionException(
+                    "it is \"%s\"; a whole number from 1 to 1000000000 is allowed. Maybe 100"
+                            .formatted(text));
+        }
+    }
+
     /** Dispersion in the range that may be taken as known, or Inf for Poisson. */
     public static final class Dispersion implements ITypeConverter<Double> {
 
@@ -48,7 +65,7 @@ public final class Numbers {
             }
             throw new TypeConversionException(
                     ("it is \"%s\"; a number from 0.0001 to 1000000, or Inf, is allowed. Maybe"
-                                    + " leave it out: then k is estimated")
+                                    + " 0.5, or leave it out where k can be estimated")
                             .formatted(text));
         }
     }

@@ -2,6 +2,7 @@ package jarwise.stats.estimate;
 
 import jarwise.numeric.BetaNodes;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +32,17 @@ public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
     /** {@return variance of the logarithm of the share counted; 0 where both are taken as known} */
     public double varianceOfLog() {
         return efficiency.varianceOfLog() + sensitivity.varianceOfLog();
+    }
+
+    /**
+     * What a function of the share that is counted comes to on average, over what is open about
+     * efficiency and sensitivity.
+     *
+     * @param ofShare the function, as in {@link DetectionShare#average}
+     * @return its expected value
+     */
+    public double average(DoubleUnaryOperator ofShare) {
+        return efficiency.average(e -> sensitivity.average(s -> ofShare.applyAsDouble(e * s)));
     }
 
     /** {@return logarithm of the product of the shares that are taken as known} */

@@ -2,6 +2,8 @@ package jarwise.stats.estimate;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
+import jarwise.numeric.BetaNodes;
+import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.special.Gamma;
 
 /**
@@ -40,6 +42,15 @@ public sealed interface DetectionShare {
     double varianceOfLog();
 
     /**
+     * What a function of the share comes to on average, over what is open about the share.
+     *
+     * @param ofShare the function; it changes no faster than by its own size while the share
+     *     changes by its own size
+     * @return its value where the share is taken as known, else its expected value
+     */
+    double average(DoubleUnaryOperator ofShare);
+
+    /**
      * A share without uncertainty.
      *
      * @param share a millionth to 1
@@ -67,6 +78,11 @@ public sealed interface DetectionShare {
         public double varianceOfLog() {
             return 0;
         }
+
+        @Override
+        public double average(DoubleUnaryOperator ofShare) {
+            return ofShare.applyAsDouble(share);
+        }
     }
 
     /**
@@ -77,6 +93,8 @@ public sealed interface DetectionShare {
      * @param outOf individuals there were, 1 or more
      */
     record Measured(long found, long outOf) implements DetectionShare {
+
+        private static final double FINEST = 0.5; // of a curve like e^(−x), as ln x grows
 
         /** Checks both numbers. */
         public Measured {
@@ -90,12 +108,12 @@ public sealed interface DetectionShare {
         }
 
         /** {@return first shape of the Beta distribution} */
-        double foundShape() {
+        public double foundShape() {
             return found + 0.5;
         }
 
         /** {@return second shape of the Beta distribution} */
-        double missedShape() {
+        public double missedShape() {
             return outOf - found + 0.5;
         }
 
@@ -107,6 +125,12 @@ public sealed interface DetectionShare {
         @Override
         public double varianceOfLog() {
             return Gamma.trigamma(foundShape()) - Gamma.trigamma(outOf + 1.0);
+        }
+
+        @Override
+        public double average(DoubleUnaryOperator ofShare) {
+            return BetaNodes.of(foundShape(), missedShape(), FINEST)
+                    .average(logShare -> ofShare.applyAsDouble(Math.exp(logShare)));
         }
     }
 }

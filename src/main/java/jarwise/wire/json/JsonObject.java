@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /**
  * One object of an answer, its fields in the order in which they are put. Numbers keep all their
@@ -62,6 +63,15 @@ public final class JsonObject {
     public JsonObject put(String field, OptionalDouble number) {
         if (number.isPresent()) {
             return put(field, number.getAsDouble());
+        }
+        node.putNull(field);
+        return this;
+    }
+
+    /** Puts a whole number, or null if there is none. */
+    public JsonObject put(String field, OptionalLong number) {
+        if (number.isPresent()) {
+            return put(field, number.getAsLong());
         }
         node.putNull(field);
         return this;
