@@ -65,7 +65,7 @@ public final class Numbers {
             }
             throw new TypeConversionException(
                     ("it is \"%s\"; a number from 0.0001 to 1000000, or Inf, is allowed. Maybe"
-                                    + " 0.5, or leave it out where k can be estimated")
+                                    + " leave it out where k can be estimated, or 0.5")
                             .formatted(text));
         }
     }
