@@ -3,6 +3,7 @@ package jarwise.cli;
 import jarwise.base.Guess;
 import jarwise.base.InvalidInput;
 import jarwise.base.Refused;
+import jarwise.cli.climate.DegreeDaysCommand;
 import jarwise.cli.laboratory.PartialCommand;
 import jarwise.cli.laboratory.RemovalCommand;
 import jarwise.cli.option.CommandEntry;
@@ -71,7 +72,11 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                         new CommandEntry(
                                 "plan detect",
                                 "how many samples find it, if it is there",
-                                PlanDetectCommand::new)),
+                                PlanDetectCommand::new),
+                        new CommandEntry(
+                                "degree-days",
+                                "heat for development in a temperature log",
+                                DegreeDaysCommand::new)),
                 trace);
     }
 

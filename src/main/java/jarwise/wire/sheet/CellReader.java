@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  *
  * @param decimalComma whether 2,5 is a number
  */
-record CellReader(boolean decimalComma) {
+public record CellReader(boolean decimalComma) {
 
     /** Far above any jar; a larger number is a slip of the finger or a code in the wrong column. */
     static final long LARGEST_COUNT = 1_000_000_000L;
@@ -32,7 +32,7 @@ record CellReader(boolean decimalComma) {
             Pattern.compile("([0-9]{1,2})[-/.]([0-9]{1,2})[-/.]([0-9]{4})");
 
     /** A cell read, or what is wrong with it. */
-    record Read<T>(Optional<T> value, Optional<FaultKind> fault, List<String> arguments) {
+    public record Read<T>(Optional<T> value, Optional<FaultKind> fault, List<String> arguments) {
 
         static <T> Read<T> of(T value) {
             return new Read<>(Optional.of(value), Optional.empty(), List.of());
@@ -108,7 +108,7 @@ record CellReader(boolean decimalComma) {
     }
 
     /** Reads a day; 4/3/2026 could be two days and is not read. */
-    static Read<LocalDate> date(String text) {
+    public static Read<LocalDate> date(String text) {
         Matcher iso = ISO.matcher(text);
         if (iso.matches()) {
             return day(iso.group(1), iso.group(2), iso.group(3));
