@@ -4,8 +4,10 @@ import jarwise.base.Guess;
 import jarwise.base.InvalidInput;
 import jarwise.base.Refused;
 import jarwise.cli.climate.DegreeDaysCommand;
+import jarwise.cli.laboratory.AgreementCommand;
 import jarwise.cli.laboratory.PartialCommand;
 import jarwise.cli.laboratory.RemovalCommand;
+import jarwise.cli.laboratory.SensitivityCommand;
 import jarwise.cli.option.CommandEntry;
 import jarwise.cli.pattern.DispersionCommand;
 import jarwise.cli.plan.PlanDetectCommand;
@@ -57,6 +59,14 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                                 "estimate",
                                 "mean density per sampling unit, with an honest interval",
                                 EstimateCommand::new),
+                        new CommandEntry(
+                                "sensitivity",
+                                "what share is found again, of a known number",
+                                SensitivityCommand::new),
+                        new CommandEntry(
+                                "agreement",
+                                "how far two counts of the same things differ",
+                                AgreementCommand::new),
                         new CommandEntry(
                                 "removal",
                                 "how many were there, from repeat washes",

@@ -1,15 +1,10 @@
 package jarwise.cli.option;
 
-import jarwise.base.InvalidInput;
 import jarwise.usecase.SheetRequest;
 import jarwise.wire.sheet.SheetSelection;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -45,25 +40,6 @@ public final class SheetOptions {
                 columns.renames,
                 columns.countColumns,
                 Optional.ofNullable(columns.frequency),
-                new SheetSelection(conditions(), by, perSample, fillZeros));
-    }
-
-    /** Takes {@code stage=larva,adult,bench=3} as stage larva or adult, and bench 3. */
-    private Map<String, Set<String>> conditions() {
-        Map<String, Set<String>> conditions = new LinkedHashMap<>();
-        String column = "";
-        for (String part : where) {
-            int equals = part.indexOf('=');
-            if (equals == 0 || (equals < 0 && column.isEmpty())) {
-                throw new InvalidInput(
-                        ("--where is \"%s\"; COLUMN=VALUE is allowed."
-                                        + " Maybe: --where stage=larva")
-                                .formatted(part));
-            }
-            column = equals < 0 ? column : part.substring(0, equals).strip();
-            String value = part.substring(equals + 1).strip();
-            conditions.computeIfAbsent(column, c -> new LinkedHashSet<>()).add(value);
-        }
-        return conditions;
+                new SheetSelection(Conditions.of(where), by, perSample, fillZeros));
     }
 }

@@ -1,0 +1,139 @@
+package jarwise.stats.removal;
+
+import jarwise.base.InvalidInput;
+import jarwise.base.Require;
+import jarwise.numeric.PanelFunction;
+import jarwise.numeric.PeakPanels;
+import jarwise.stats.estimate.DetectionShare;
+import java.util.List;
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.optim.nonlinear.scalar.GoalType;
+import org.hipparchus.optim.univariate.BrentOptimizer;
+import org.hipparchus.optim.univariate.SearchInterval;
+import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
+
+/**
+ * Share that one wash brings off, from spikes and repeat washes together.
+ *
+ * @param estimate expected share, in (0, 1)
+ * @param standardError its standard deviation
+ * @param lower lower limit
+ * @param upper upper limit
+ */
+public record ExtractionEfficiency(
+        double estimate, double standardError, double lower, double upper) {
+
+    /** Shares nearer to 0 or 1 than e^−40 are not looked at. */
+    private static final double FARTHEST_LOGIT = 40;
+
+    /**
+     * What share does one wash bring off?
+     *
+     * <p>Spikes give Beta(found + ½, known − found + ½). Each series of washes multiplies that by
+     * the chance of its catches given their total,
+     *
+     * <pre>  p^T q^(Σ (i − 1) c_i) / (1 − q^s)^T,  q = 1 − p</pre>
+     *
+     * which is also what is left of the removal likelihood when the number on the material is
+     * weighted by 1/N and added up. Mean, standard deviation and equal tails of the product.
+     * <b>Assumes</b> that spiked insects come off as easily as those that live there (they do not
+     * sit in buds: the spike errs on the high side), and one share for all washes. Keep pests,
+     * stages, fluids and crops apart; plain water is a fluid of its own.
+     *
+     * <p><b>Source.</b> Jeffreys' prior for a share; the conditional likelihood is Zippin's (1956,
+     * from memory); that both are multiplied is our own. Checked by {@code
+     * reference/extraction-efficiency/posterior.csv}, SciPy quadrature of the same product.
+     *
+     * @param found individuals of spikes found again, 0 to {@code known}
+     * @param known individuals of spikes, 0 if there was none
+     * @param series repeat washes, each of its own material; may be empty if there was a spike
+     * @param confidenceLevel two-sided level, in (0, 1)
+     * @return the share
+     * @throws InvalidInput if a number is out of range, or there is neither spike nor series
+     */
+    public static ExtractionEfficiency of(
+            long found, long known, List<RemovalCatches> series, double confidenceLevel) {
+        Require.between("confidenceLevel", confidenceLevel, 0, 1);
+        Require.atLeast("known", known, series.isEmpty() ? 1 : 0);
+        if (!(found >= 0 && found <= known)) {
+            throw new InvalidInput(
+                    "found is %d of %d; it must be 0 to %d. Maybe the two numbers are swapped."
+                            .formatted(found, known, known));
+        }
+        Posterior posterior = new Posterior(found, known - found, List.copyOf(series));
+        double peak = posterior.peak();
+        double width = posterior.width(peak);
+        PanelFunction density = posterior.times(0, peak, width);
+        double all = density.integral();
+        double share = Posterior.share(peak);
+        double mean = share * posterior.times(1, peak, width).integral() / all;
+        double square = share * share * posterior.times(2, peak, width).integral() / all;
+        double tail = (1 - confidenceLevel) / 2 * all;
+        return new ExtractionEfficiency(
+                mean,
+                Math.sqrt(Math.max(0, square - mean * mean)),
+                Posterior.share(density.inverseIntegral(tail)),
+                Posterior.share(density.inverseIntegral(all - tail)));
+    }
+
+    /**
+     * The share as the estimate of a density takes it.
+     *
+     * @return found of known, both whole, whose Beta distribution is nearest in mean and spread
+     */
+    public DetectionShare share() {
+        double shapes = estimate * (1 - estimate) / (standardError * standardError) - 1;
+        long known = Math.max(1, Math.round(shapes - 1));
+        long found = Math.round(estimate * shapes - 0.5);
+        return DetectionShare.measured(Math.min(known, Math.max(0, found)), known);
+    }
+
+    /** The distribution of x = ln(p/(1 − p)), up to a factor. */
+    private record Posterior(long found, long missed, List<RemovalCatches> series) {
+
+        static double share(double x) {
+            return 1 / (1 + Math.exp(-x));
+        }
+
+        private static double logOnePlusExp(double x) {
+            return x > 0 ? x + Math.log1p(Math.exp(-x)) : Math.log1p(Math.exp(x));
+        }
+
+        double logDensity(double x) {
+            double logShare = -logOnePlusExp(-x);
+            double logRest = -logOnePlusExp(x);
+            double sum = (found + 0.5) * logShare + (missed + 0.5) * logRest;
+            for (RemovalCatches catches : series) {
+                double caught = catches.total();
+                double logCaught = Math.log(-Math.expm1(catches.washes() * logRest));
+                sum += caught * (logShare - logCaught) + catches.washesBefore() * logRest;
+            }
+            return sum;
+        }
+
+        double peak() {
+            return new BrentOptimizer(1e-10, 1e-12)
+                    .optimize(
+                            new MaxEval(1000),
+                            new UnivariateObjectiveFunction(this::logDensity),
+                            GoalType.MAXIMIZE,
+                            new SearchInterval(-FARTHEST_LOGIT, FARTHEST_LOGIT))
+                    .getPoint();
+        }
+
+        double width(double peak) {
+            double step = 1e-3;
+            double curvature =
+                    2 * logDensity(peak) - logDensity(peak - step) - logDensity(peak + step);
+            return step / Math.sqrt(Math.max(curvature, 1e-4 * step * step));
+        }
+
+        PanelFunction times(int power, double peak, double width) {
+            return PeakPanels.of(
+                    x -> logDensity(x) - power * logOnePlusExp(-x),
+                    peak,
+                    width,
+                    Double.POSITIVE_INFINITY);
+        }
+    }
+}

@@ -1,0 +1,72 @@
+package jarwise.stats.removal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import jarwise.base.InvalidInput;
+import jarwise.stats.ReferenceTable;
+import jarwise.stats.ReferenceTable.Row;
+import jarwise.stats.estimate.DetectionShare;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ExtractionEfficiencyTest {
+
+    static List<Row> posteriors() {
+        return ReferenceTable.read("extraction-efficiency/posterior.csv");
+    }
+
+    private static List<RemovalCatches> series(Row row) {
+        return Arrays.stream(row.text("series").split("\\|"))
+                .filter(text -> !text.isEmpty())
+                .map(
+                        text ->
+                                RemovalCatches.of(
+                                        Arrays.stream(text.split(" "))
+                                                .mapToLong(Long::parseLong)
+                                                .toArray()))
+                .toList();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("posteriors")
+    void spikesAndWashesAreMultiplied(Row row) {
+        ExtractionEfficiency efficiency =
+                ExtractionEfficiency.of(
+                        (long) row.number("found"), (long) row.number("known"), series(row), 0.95);
+
+        assertThat(efficiency.estimate()).isCloseTo(row.number("mean"), within(1e-6));
+        assertThat(efficiency.standardError()).isCloseTo(row.number("sd"), within(1e-6));
+        assertThat(efficiency.lower()).isCloseTo(row.number("lower95"), within(1e-6));
+        assertThat(efficiency.upper()).isCloseTo(row.number("upper95"), within(1e-6));
+    }
+
+    @Test
+    void aSpikeAloneGoesOnAsItWasMeasured() {
+        assertThat(ExtractionEfficiency.of(18, 24, List.of(), 0.95).share())
+                .isEqualTo(DetectionShare.measured(18, 24));
+    }
+
+    @Test
+    void moreWashesMakeTheShareSurer() {
+        RemovalCatches washes = RemovalCatches.of(38, 26, 12);
+        ExtractionEfficiency one = ExtractionEfficiency.of(18, 24, List.of(washes), 0.95);
+        ExtractionEfficiency two = ExtractionEfficiency.of(18, 24, List.of(washes, washes), 0.95);
+
+        assertThat(two.standardError()).isLessThan(one.standardError());
+        assertThat(two.share().varianceOfLog()).isLessThan(one.share().varianceOfLog());
+        assertThat(one.share().mean()).isCloseTo(one.estimate(), within(0.01));
+    }
+
+    @Test
+    void refusesWhatTellsNothing() {
+        assertThatThrownBy(() -> ExtractionEfficiency.of(0, 0, List.of(), 0.95))
+                .isInstanceOf(InvalidInput.class);
+        assertThatThrownBy(() -> ExtractionEfficiency.of(5, 4, List.of(), 0.95))
+                .isInstanceOf(InvalidInput.class);
+    }
+}
