@@ -16,6 +16,7 @@ public final class RisingFactorial {
     private static final int PRODUCT_UP_TO = 100;
     private static final double RESCALE_ABOVE = 1e200;
     private static final double STIRLING_FROM = 16;
+    private static final double ONLY_FIRST_TERM_BELOW = 1e-100;
 
     private RisingFactorial() {}
 
@@ -27,6 +28,9 @@ public final class RisingFactorial {
      * @return 0 or more; 0 for y of 0 or 1, and near 0 where k is far above y squared
      */
     public static double logRatio(double k, long y) {
+        if (k < ONLY_FIRST_TERM_BELOW) {
+            return y <= 1 ? 0 : Gamma.logGamma((double) y) - (y - 1) * Math.log(k);
+        }
         if (y <= PRODUCT_UP_TO) {
             return logOfProduct(k, (int) y);
         }

@@ -199,6 +199,23 @@ class EstimateCommandTest {
         assertThat(group.get("k").asDouble()).isEqualTo(0.5);
     }
 
+    @ParameterizedTest(name = "{0}")
+    @org.junit.jupiter.params.provider.ValueSource(
+            strings = {"--k=1e-300", "--k=1e300", "--efficiency=1e-9", "--efficiency=5e-324"})
+    void answersAtTheFarEndsOfWhatIsAllowed(String option) {
+        CommandRun run = CommandRun.of("estimate", DATA + "insectsprays.csv", option, "--json");
+
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isZero();
+        JsonNode group = run.json().get("groups").get(0);
+        double estimate = group.get("estimate").asDouble(Double.POSITIVE_INFINITY);
+        assertThat(group.get("upper").asDouble(Double.POSITIVE_INFINITY))
+                .isGreaterThanOrEqualTo(estimate);
+        boolean unsaid = group.get("estimate").isNull() || group.get("upper").isNull();
+        assertThat(run.json().get("warnings").toString().contains("beyond all numbers"))
+                .isEqualTo(unsaid);
+    }
+
     @Test
     void correctsForWhatTheWashLeavesBehind() {
         String[] args = {

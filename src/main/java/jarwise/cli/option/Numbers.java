@@ -51,7 +51,7 @@ public final class Numbers {
         }
     }
 
-    /** Dispersion in the range that may be taken as known, or Inf for Poisson. */
+    /** Dispersion: a number above 0, or Inf for Poisson. */
     public static final class Dispersion implements ITypeConverter<Double> {
 
         @Override
@@ -64,8 +64,8 @@ public final class Numbers {
                 return value;
             }
             throw new TypeConversionException(
-                    ("it is \"%s\"; a number from 0.0001 to 1000000, or Inf, is allowed. Maybe"
-                                    + " leave it out where k can be estimated, or 0.5")
+                    ("it is \"%s\"; a number above 0, or Inf, is allowed. Maybe leave it out where"
+                                    + " k can be estimated, or 0.5")
                             .formatted(text));
         }
     }
@@ -94,7 +94,7 @@ public final class Numbers {
             int slash = text.indexOf('/');
             if (slash < 0) {
                 double value = number(text).orElse(Double.NaN);
-                if (value >= 1e-6 && value <= 1) {
+                if (value > 0 && value <= 1) {
                     return DetectionShare.known(value);
                 }
             } else if (text.matches("[0-9]{1,9}/[0-9]{1,9}")) {
@@ -105,7 +105,7 @@ public final class Numbers {
                 }
             }
             throw new TypeConversionException(
-                    ("it is \"%s\"; a number from 0.000001 to 1, or FOUND/KNOWN with whole"
+                    ("it is \"%s\"; a number above 0 and at most 1, or FOUND/KNOWN with whole"
                                     + " numbers, is allowed. Maybe 0.6, or 18/24")
                             .formatted(text));
         }

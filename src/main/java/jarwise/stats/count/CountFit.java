@@ -59,9 +59,9 @@ public record CountFit(
      * How many are there, if we know how clumped they are?
      *
      * @param data samples of one group
-     * @param k dispersion, in the range of {@link GivenK}; infinite means Poisson
+     * @param k dispersion, above 0; infinite means Poisson
      * @return the fit with this k
-     * @throws InvalidInput if k is out of that range
+     * @throws InvalidInput if k is not above 0
      */
     public static CountFit givenK(CountData data, double k) {
         return at(new CountLikelihood(data), GivenK.require(k));

@@ -1,5 +1,6 @@
 package jarwise.stats.count;
 
+import jarwise.numeric.LogOnePlus;
 import jarwise.numeric.RisingFactorial;
 
 /**
@@ -56,7 +57,7 @@ public final class CountLikelihood {
      */
     public double clumping(double k) {
         double sum = 0;
-        if (Double.isInfinite(k)) {
+        if (GivenK.isPoisson(k)) {
             return sum;
         }
         for (int i = 0; i < data.counts(); i++) {
@@ -76,12 +77,12 @@ public final class CountLikelihood {
         double density = Math.exp(logDensity);
         double individuals = data.individuals();
         double sum = individuals == 0 ? 0 : individuals * logDensity;
-        if (Double.isInfinite(k)) {
+        if (GivenK.isPoisson(k)) {
             return sum - density * data.totalExposure();
         }
         for (int g = 0; g < data.exposures(); g++) {
-            double z = data.exposure(g) * density / k;
-            sum -= (k * data.samplesAt(g) + data.individualsAt(g)) * Math.log1p(z);
+            double log = LogOnePlus.ratio(data.exposure(g) * density, k);
+            sum -= (k * data.samplesAt(g) + data.individualsAt(g)) * log;
         }
         return sum;
     }
@@ -157,7 +158,9 @@ public final class CountLikelihood {
         double sum = 0;
         for (int g = 0; g < data.exposures(); g++) {
             double mean = data.exposure(g) * density;
-            sum += data.samplesAt(g) * mean / (1 + mean / k);
+            double ratio = mean / k;
+            double each = Double.isInfinite(ratio) ? k : mean / (1 + ratio);
+            sum += data.samplesAt(g) * each;
         }
         return sum;
     }
@@ -165,10 +168,11 @@ public final class CountLikelihood {
     /**
      * The most likely density at a given k.
      *
-     * @param k dispersion, above 0; may be infinite
+     * @param anyK dispersion, above 0; may be infinite
      * @return its natural logarithm; minus infinity where nothing was found
      */
-    public double mostLikelyLogDensity(double k) {
+    public double mostLikelyLogDensity(double anyK) {
+        double k = GivenK.forShape(anyK);
         double individuals = data.individuals();
         double atPoisson = Math.log(individuals / data.totalExposure());
         if (individuals == 0 || data.exposures() == 1 || Double.isInfinite(k)) {

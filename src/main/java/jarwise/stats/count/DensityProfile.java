@@ -17,7 +17,8 @@ import java.util.OptionalDouble;
  */
 public final class DensityProfile {
 
-    private static final double FARTHEST = 60; // on the scale of ln density
+    private static final double FARTHEST_UP = 60; // on the scale of ln density
+    private static final double FARTHEST_DOWN = 850; // e to its negative power is no number
 
     private final CountLikelihood likelihood;
     private final OptionalDouble givenK;
@@ -109,10 +110,11 @@ public final class DensityProfile {
     private OptionalDouble crossing(double cut, int direction) {
         double top = Math.log(fit.density());
         double step = fit.standardErrorOfLog().orElse(1);
+        double end = direction > 0 ? top + FARTHEST_UP : top - FARTHEST_DOWN;
         return Roots.walkingFrom(
                 x -> 2 * (fit.logLikelihood() - logLikelihood(x)) - cut,
                 top,
                 direction * step,
-                top + direction * FARTHEST);
+                end);
     }
 }

@@ -13,8 +13,7 @@ import java.util.OptionalDouble;
  *
  * @param method how the interval is made
  * @param confidenceLevel level of the interval, above 0 and at most 0.999999
- * @param givenK dispersion taken as known, in the range of {@link GivenK}, infinite for Poisson;
- *     empty to estimate it
+ * @param givenK dispersion taken as known, above 0, infinite for Poisson; empty to estimate it
  * @param prior what is known of k where it is not given
  * @param detection extraction efficiency and reader sensitivity
  * @param actionThreshold density per sampling unit, on the corrected scale, at which control should
@@ -77,7 +76,7 @@ public record DensityEstimator(
     /**
      * The same with k taken as known.
      *
-     * @param k dispersion, in the range of {@link GivenK}; infinite for Poisson
+     * @param k dispersion, above 0; infinite for Poisson
      * @return changed options
      */
     public DensityEstimator withGivenK(double k) {
@@ -166,5 +165,11 @@ public record DensityEstimator(
      */
     double largestDensityConsidered(CountData data) {
         return 50 * (data.individuals() + 1) / (data.totalExposure() * detection.mean());
+    }
+
+    /** Its natural logarithm, also where it is beyond all numbers. */
+    double logLargestDensityConsidered(CountData data) {
+        double counted = 50 * (data.individuals() + 1) / data.totalExposure();
+        return Math.log(counted) - detection.logOfMean();
     }
 }

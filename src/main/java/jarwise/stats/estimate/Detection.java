@@ -29,6 +29,11 @@ public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
         return efficiency.mean() * sensitivity.mean();
     }
 
+    /** {@return the natural logarithm of {@link #mean}, also where that is below all numbers} */
+    double logOfMean() {
+        return Math.log(efficiency.mean()) + Math.log(sensitivity.mean());
+    }
+
     /** {@return variance of the logarithm of the share counted; 0 where both are taken as known} */
     public double varianceOfLog() {
         return efficiency.varianceOfLog() + sensitivity.varianceOfLog();

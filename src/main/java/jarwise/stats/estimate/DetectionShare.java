@@ -15,9 +15,9 @@ public sealed interface DetectionShare {
     /**
      * A share taken as known.
      *
-     * @param share a millionth to 1
+     * @param share above 0 and at most 1
      * @return the share
-     * @throws InvalidInput if it is outside that range
+     * @throws InvalidInput if it is not
      */
     static DetectionShare known(double share) {
         return new Known(share);
@@ -53,20 +53,13 @@ public sealed interface DetectionShare {
     /**
      * A share without uncertainty.
      *
-     * @param share a millionth to 1
+     * @param share above 0 and at most 1
      */
     record Known(double share) implements DetectionShare {
-
-        private static final double LEAST = 1e-6;
 
         /** Checks the share. */
         public Known {
             Require.share("share", share);
-            if (share < LEAST) {
-                throw new InvalidInput(
-                        "share is %s; it must be at least 0.000001. Maybe it finds nothing."
-                                .formatted(share));
-            }
         }
 
         @Override

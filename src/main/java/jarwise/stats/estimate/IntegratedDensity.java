@@ -32,17 +32,17 @@ final class IntegratedDensity {
      * @param likelihood samples with at least one find, over the values of k
      * @param fit their most likely density and k
      * @param detection share counted
-     * @param largest largest density considered, on the corrected scale
+     * @param logLargest ln of the largest density considered, on the corrected scale
      */
     static IntegratedDensity of(
-            MixedLikelihood likelihood, CountFit fit, Detection detection, double largest) {
+            MixedLikelihood likelihood, CountFit fit, Detection detection, double logLargest) {
         double shift = -detection.logOfKnown();
-        double end = Math.log(largest) - shift;
+        double end = logLargest - shift;
         PanelFunction result =
                 PeakPanels.of(
                         t -> likelihood.log(t) + WEIGHT_EXPONENT * t,
                         Math.log(fit.density()),
-                        fit.standardErrorOfLog().orElse(1),
+                        Math.min(fit.standardErrorOfLog().orElse(1), 1 / WEIGHT_EXPONENT),
                         end);
         double finest = 0.5 * (quantile(result, 0.8) - quantile(result, 0.2));
         for (BetaNodes share : detection.uncertainShares(finest)) {
@@ -75,9 +75,9 @@ final class IntegratedDensity {
         return Math.exp(quantile(posterior, p) + shift);
     }
 
-    /** {@return the same if the distribution were cut off at this density} */
-    double quantileBelow(double largest, double p) {
-        double part = posterior.integralUpTo(Math.log(largest) - shift);
+    /** {@return the same if the distribution were cut off at this ln density} */
+    double quantileBelow(double logLargest, double p) {
+        double part = posterior.integralUpTo(logLargest - shift);
         return Math.exp(posterior.inverseIntegral(p * part) + shift);
     }
 

@@ -1,7 +1,7 @@
 package jarwise.stats.estimate;
 
+import jarwise.base.InvalidInput;
 import jarwise.base.Require;
-import jarwise.stats.count.GivenK;
 import jarwise.stats.count.Observation;
 import java.util.Collection;
 import java.util.Optional;
@@ -9,17 +9,21 @@ import java.util.Optional;
 /**
  * What is known of k before the samples are counted: ln k is normal.
  *
- * @param medianK k that is as likely exceeded as not; finite, in the range of {@link GivenK}
+ * @param medianK k that is as likely exceeded as not; 0.0001 to 1,000,000
  * @param logSpread standard deviation of ln k; above 0 and at most 5
  */
 public record KPrior(double medianK, double logSpread) {
 
+    private static final double LEAST_MEDIAN = 1e-4;
+    private static final double MOST_MEDIAN = 1e6;
     private static final KPrior STANDARD = new KPrior(0.5, 2);
 
     /** Checks both numbers. */
     public KPrior {
-        Require.positive("medianK", medianK);
-        GivenK.require(medianK);
+        if (!(medianK >= LEAST_MEDIAN && medianK <= MOST_MEDIAN)) {
+            throw new InvalidInput(
+                    "medianK is %s; it must be 0.0001 to 1000000.".formatted(medianK));
+        }
         Require.between("logSpread", logSpread, 0, Math.nextUp(5.0));
     }
 

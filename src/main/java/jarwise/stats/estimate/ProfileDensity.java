@@ -22,7 +22,9 @@ import org.hipparchus.special.Gamma;
  */
 final class ProfileDensity {
 
-    private static final double FARTHEST = 60; // on the scale of ln density
+    private static final double FARTHEST_UP = 60; // on the scale of ln density
+    private static final double FARTHEST_DOWN = 850; // e to its negative power is no number
+    private static final double WIDEST = 30;
     private static final double FARTHEST_DEVIANCE = 1400; // its tail is 0 in a double
 
     private final DoubleUnaryOperator logLikelihood;
@@ -39,7 +41,7 @@ final class ProfileDensity {
 
     static ProfileDensity of(DensityProfile profile, Detection detection) {
         double known = detection.logOfKnown();
-        double width = profile.fit().standardErrorOfLog().orElse(1);
+        double width = Math.min(WIDEST, profile.fit().standardErrorOfLog().orElse(1));
         double counted = Math.log(profile.fit().density());
         List<BetaNodes> uncertain = detection.uncertainShares(0.5 * width);
         if (uncertain.isEmpty()) {
@@ -47,7 +49,7 @@ final class ProfileDensity {
                     t -> profile.logLikelihood(t + known), counted - known, width);
         }
         PanelFunction likelihood =
-                PeakPanels.of(profile::logLikelihood, counted, width, counted + FARTHEST);
+                PeakPanels.of(profile::logLikelihood, counted, width, counted + FARTHEST_UP);
         DoubleUnaryOperator averaged = likelihood::value;
         double middle = counted - known;
         for (BetaNodes share : uncertain) {
@@ -90,7 +92,7 @@ final class ProfileDensity {
                 t -> 2 * (height - logLikelihood.applyAsDouble(t)) - cut,
                 top,
                 direction * width,
-                top + direction * FARTHEST);
+                direction > 0 ? top + FARTHEST_UP : top - FARTHEST_DOWN);
     }
 
     double probabilityAbove(double density) {

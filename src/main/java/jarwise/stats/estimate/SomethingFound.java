@@ -4,6 +4,7 @@ import jarwise.stats.count.CountData;
 import jarwise.stats.count.CountFit;
 import jarwise.stats.count.CountLikelihood;
 import jarwise.stats.count.DensityProfile;
+import jarwise.stats.count.GivenK;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,6 +17,8 @@ final class SomethingFound {
 
     /** Share by which halving the largest density considered may move the upper limit. */
     private static final double MOST_CHANGE = 0.1;
+
+    private static final double LN_2 = Math.log(2);
 
     private final DensityEstimator options;
     private final CountData data;
@@ -56,9 +59,9 @@ final class SomethingFound {
         Limits limits = limits(detection, open).drawnOutTo(estimate);
         boolean cut = options.method() == IntervalMethod.INTEGRATED && !open;
         double errorOfLog =
-                Math.sqrt(
-                        Math.pow(fit.standardErrorOfLog().orElseThrow(), 2)
-                                + detection.varianceOfLog());
+                Math.hypot(
+                        fit.standardErrorOfLog().orElseThrow(),
+                        Math.sqrt(detection.varianceOfLog()));
         DensityInterval interval =
                 new DensityInterval(
                         estimate,
@@ -98,11 +101,11 @@ final class SomethingFound {
 
     private Limits integrated(Detection detection) {
         DensityEstimator corrected = options.withDetection(detection);
-        double largest = corrected.largestDensityConsidered(data);
-        IntegratedDensity distribution = distribution(detection, largest);
+        double logLargest = corrected.logLargestDensityConsidered(data);
+        IntegratedDensity distribution = distribution(detection, logLargest);
         double tail = 0.5 * (1 - options.confidenceLevel());
         double upper = distribution.quantile(1 - tail);
-        double halved = distribution.quantileBelow(0.5 * largest, 1 - tail);
+        double halved = distribution.quantileBelow(logLargest - LN_2, 1 - tail);
         return new Limits(
                 distribution.quantile(tail),
                 OptionalDouble.of(upper),
@@ -116,18 +119,18 @@ final class SomethingFound {
                         : List.of());
     }
 
-    private IntegratedDensity distribution(Detection detection, double largest) {
+    private IntegratedDensity distribution(Detection detection, double logLargest) {
         CountLikelihood likelihood = new CountLikelihood(data);
         KNodes nodes =
                 options.givenK().isPresent()
-                        ? KNodes.given(options.givenK().getAsDouble())
+                        ? KNodes.given(GivenK.forShape(options.givenK().getAsDouble()))
                         : KNodes.where(
                                 likelihood,
                                 options.prior(),
                                 fit,
-                                Math.log(largest * detection.mean()));
+                                logLargest + detection.logOfMean());
         return IntegratedDensity.of(
-                new MixedLikelihood(likelihood, nodes), fit, detection, largest);
+                new MixedLikelihood(likelihood, nodes), fit, detection, logLargest);
     }
 
     /** {@return the chance that the density is above one} */
@@ -138,7 +141,7 @@ final class SomethingFound {
     }
 
     private IntegratedDensity distribution() {
-        return distribution(options.detection(), options.largestDensityConsidered(data));
+        return distribution(options.detection(), options.logLargestDensityConsidered(data));
     }
 
     private OptionalInt samplesThatWouldLimit() {
@@ -149,10 +152,10 @@ final class SomethingFound {
     }
 
     private boolean isLimited() {
-        double largest = options.largestDensityConsidered(data);
+        double logHalf = options.logLargestDensityConsidered(data) - LN_2;
         double p = 0.5 * (1 + options.confidenceLevel());
         IntegratedDensity distribution = distribution();
-        return distribution.quantileBelow(0.5 * largest, p)
+        return distribution.quantileBelow(logHalf, p)
                 >= (1 - MOST_CHANGE) * distribution.quantile(p);
     }
 

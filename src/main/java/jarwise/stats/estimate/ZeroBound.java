@@ -3,12 +3,12 @@ package jarwise.stats.estimate;
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
 import jarwise.numeric.BetaNodes;
+import jarwise.numeric.CubicTable;
+import jarwise.numeric.LogOnePlus;
 import jarwise.numeric.Roots;
 import jarwise.stats.count.CountData;
 import jarwise.stats.count.GivenK;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
@@ -34,10 +34,12 @@ import java.util.function.DoubleUnaryOperator;
 public final class ZeroBound {
 
     private static final double FARTHEST = 69; // ln of 1e30
+    private static final double LEAST_CHANCE = 1e-300; // a table's cubic may dip under 0
 
     private static final double TABLE_STEP = 0.01;
 
-    private final Map<Long, Double> table = new HashMap<>();
+    private final CubicTable tabledNothing = new CubicTable(this::nothingCounted, TABLE_STEP);
+    private final CubicTable tabledSomething = new CubicTable(this::somethingCounted, TABLE_STEP);
     private final double[] exposure;
     private final double[] samples;
     private final double totalExposure;
@@ -63,7 +65,7 @@ public final class ZeroBound {
      * A bound with k known.
      *
      * @param data samples without a find
-     * @param k dispersion, in the range of {@link GivenK}; may be infinite
+     * @param k dispersion, above 0; may be infinite
      * @param detection share counted
      * @return the bound
      * @throws InvalidInput if something was found or k is out of range
@@ -103,11 +105,16 @@ public final class ZeroBound {
      */
     public OptionalDouble upper(double confidenceLevel) {
         Require.between("confidenceLevel", confidenceLevel, 0, 1);
+        double oneExpected = -Math.log(totalExposure) - detection.logOfMean();
+        double logLevel = Math.log(confidenceLevel);
         double logAlpha = Math.log1p(-confidenceLevel);
-        double oneExpected = -Math.log(totalExposure * detection.mean());
-        DoubleUnaryOperator overAlpha = t -> Math.log(nothingFound(t)) - logAlpha;
+        // whichever of the two chances is the smaller one keeps its digits
+        DoubleUnaryOperator shortOf =
+                confidenceLevel < 0.5
+                        ? t -> logLevel - Math.log(somethingFound(t))
+                        : t -> Math.log(Math.max(LEAST_CHANCE, nothingFound(t))) - logAlpha;
         OptionalDouble root =
-                Roots.walkingFrom(overAlpha, oneExpected - 20, 4, oneExpected + FARTHEST);
+                Roots.walkingFrom(shortOf, oneExpected - 20 + logLevel, 4, oneExpected + FARTHEST);
         return root.isPresent()
                 ? OptionalDouble.of(Math.exp(root.getAsDouble()))
                 : OptionalDouble.empty();
@@ -126,55 +133,55 @@ public final class ZeroBound {
     }
 
     private double nothingFound(double logDensity) {
-        return averaged(0, logDensity + detection.logOfKnown());
+        return averaged(logDensity, this::nothingCounted, tabledNothing);
     }
 
-    private double averaged(int share, double logCounted) {
-        if (share == uncertain.size()) {
-            return uncertain.isEmpty()
-                    ? nothingCounted(Math.exp(logCounted))
-                    : tabulated(logCounted);
-        }
-        return uncertain.get(share).average(v -> averaged(share + 1, logCounted + v));
+    private double somethingFound(double logDensity) {
+        return averaged(logDensity, this::somethingCounted, tabledSomething);
     }
 
     /**
-     * The same from a table that fills as it is read: averaging over two uncertain shares asks for
-     * thousands of densities that lie close together. Cubic through four points a hundredth of a
-     * log unit apart: relative error below 1e-7 wherever the chance is above 0.01.
+     * Averaging over two uncertain shares asks for thousands of densities that lie close together,
+     * which a table answers: a hundredth of a log unit apart its relative error is below 1e-7
+     * wherever the chance of finding nothing is above 0.01.
      */
-    private double tabulated(double logCounted) {
-        double place = logCounted / TABLE_STEP;
-        long left = (long) Math.floor(place);
-        double t = place - left;
-        return -t * (t - 1) * (t - 2) / 6 * tabled(left - 1)
-                + (t + 1) * (t - 1) * (t - 2) / 2 * tabled(left)
-                - (t + 1) * t * (t - 2) / 2 * tabled(left + 1)
-                + (t + 1) * t * (t - 1) / 6 * tabled(left + 2);
+    private double averaged(double logDensity, DoubleUnaryOperator direct, CubicTable tabled) {
+        double logCounted = logDensity + detection.logOfKnown();
+        return uncertain.isEmpty()
+                ? direct.applyAsDouble(logCounted)
+                : averagedOver(0, logCounted, tabled);
     }
 
-    private double tabled(long index) {
-        Double known = table.get(index);
-        if (known == null) {
-            known = nothingCounted(Math.exp(index * TABLE_STEP));
-            table.put(index, known);
-        }
-        return known;
+    private double averagedOver(int share, double logCounted, CubicTable tabled) {
+        return share == uncertain.size()
+                ? tabled.value(logCounted)
+                : uncertain
+                        .get(share)
+                        .average(v -> averagedOver(share + 1, logCounted + v, tabled));
     }
 
-    private double nothingCounted(double density) {
+    private double nothingCounted(double logDensity) {
         double sum = 0;
         for (int j = 0; j < nodes.size(); j++) {
-            sum += Math.exp(nodes.logWeight(j) - exponent(density, nodes.k(j)));
+            sum += Math.exp(nodes.logWeight(j) - exponent(Math.exp(logDensity), nodes.k(j)));
         }
         return Math.min(1, sum);
+    }
+
+    private double somethingCounted(double logDensity) {
+        double sum = 0;
+        for (int j = 0; j < nodes.size(); j++) {
+            double expected = exponent(Math.exp(logDensity), nodes.k(j));
+            sum -= Math.exp(nodes.logWeight(j)) * Math.expm1(-expected);
+        }
+        return sum;
     }
 
     private double exponent(double density, double k) {
         double sum = 0;
         for (int g = 0; g < exposure.length; g++) {
             double mean = exposure[g] * density;
-            sum += samples[g] * (Double.isInfinite(k) ? mean : k * Math.log1p(mean / k));
+            sum += samples[g] * (GivenK.isPoisson(k) ? mean : k * LogOnePlus.ratio(mean, k));
         }
         return sum;
     }

@@ -24,7 +24,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 @org.junit.jupiter.api.Tag("slow")
 class ExtremeInputTest {
 
-    private static final double[] K = {0, 1e-4, 1e-3, 0.05, 1, 1e3, 1e6, Double.POSITIVE_INFINITY};
+    private static final double[] K = {
+        0, 1e-320, 1e-30, 1e-4, 1e-3, 0.05, 1, 1e3, 1e6, 1e18, 1e300, Double.POSITIVE_INFINITY
+    };
     private static final double[] UNITS = {1e-8, 1e-6, 1e-3, 1, 1e6, 1e9};
     private static final double[] LEVEL = {1e-6, 0.5, 0.8, 0.95, 0.999, 0.999999};
     private static final double[] THRESHOLD = {1e-300, 0.01, 3, 1e300};
@@ -46,7 +48,7 @@ class ExtremeInputTest {
     private static final List<DetectionShare> SHARES =
             List.of(
                     DetectionShare.known(1),
-                    DetectionShare.known(1e-6),
+                    DetectionShare.known(1e-130),
                     DetectionShare.measured(0, 1),
                     DetectionShare.measured(0, 1_000_000),
                     DetectionShare.measured(1, 1),
@@ -184,13 +186,15 @@ class ExtremeInputTest {
     }
 
     @ParameterizedTest(name = "k {0}")
-    @ValueSource(doubles = {1e-300, 9.9e-5, 1.1e6, 1e300, -1, 0, Double.NaN, -1e9})
+    @ValueSource(doubles = {-1e-300, -1, 0, Double.NaN, -1e9, Double.NEGATIVE_INFINITY})
     void refusesAKOutOfRangeAndSaysWhichAreAllowed(double k) {
         assertThatThrownBy(() -> DensityEstimator.standard().withGivenK(k))
                 .isInstanceOf(InvalidInput.class)
-                .hasMessageContaining("0.0001 to 1000000")
+                .hasMessageContaining("above 0, or Inf")
                 .hasMessageContaining("Maybe leave it out");
-        assertThatThrownBy(() -> new KPrior(k, 1)).isInstanceOf(InvalidInput.class);
+        assertThatThrownBy(() -> new KPrior(k, 1))
+                .isInstanceOf(InvalidInput.class)
+                .hasMessageContaining("0.0001 to 1000000");
         CountData empty = CountData.of(List.of(Observation.of(0, 1)));
         assertThatThrownBy(() -> ZeroBound.givenK(empty, k, Detection.complete()))
                 .isInstanceOf(InvalidInput.class);
@@ -198,7 +202,7 @@ class ExtremeInputTest {
 
     @Test
     void refusesWhatIsTooSmallOrTooLargeToMeanAnything() {
-        assertThatThrownBy(() -> DetectionShare.known(1e-9)).isInstanceOf(InvalidInput.class);
+        assertThatThrownBy(() -> DetectionShare.known(0)).isInstanceOf(InvalidInput.class);
         assertThatThrownBy(() -> Observation.of(1, 1e-300)).isInstanceOf(InvalidInput.class);
         assertThatThrownBy(() -> Observation.of(1, 1e300)).isInstanceOf(InvalidInput.class);
         assertThatThrownBy(() -> new Observation(1, 1, 1e-300)).isInstanceOf(InvalidInput.class);
