@@ -87,7 +87,7 @@ class DispersionPropertyTest {
                 .ifPresent(
                         k ->
                                 assertThat(samples.size() * Math.pow(1 + indices.mean() / k, -k))
-                                        .isCloseTo(empty, within(1e-6)));
+                                        .isCloseTo((double) empty, within(1e-6)));
     }
 
     @ParameterizedTest(name = "seed {0}")
