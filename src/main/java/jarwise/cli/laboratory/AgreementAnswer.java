@@ -8,7 +8,6 @@ import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.stats.agreement.AgreementScale;
 import jarwise.stats.agreement.Concordance;
-import jarwise.stats.agreement.CountPair;
 import jarwise.stats.agreement.CountingBand;
 import jarwise.stats.agreement.LimitsOfAgreement;
 import jarwise.usecase.laboratory.ReadPairs;
@@ -164,7 +163,8 @@ record AgreementAnswer(
                     "How far chance alone brings two readers of one filter apart depends on what"
                             + " they miss. Maybe --sensitivity 0.9,0.8, or --two-filters.");
         }
-        boolean few = read.pairs().stream().mapToLong(CountPair::first).max().orElse(0) < 5;
+        boolean few =
+                read.pairs().stream().allMatch(pair -> Math.max(pair.first(), pair.second()) < 5);
         if (scale == AgreementScale.SQRT && few) {
             warnings.add("All counts are below 5, where square roots are rough.");
         }

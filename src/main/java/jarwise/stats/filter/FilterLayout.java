@@ -1,0 +1,71 @@
+package jarwise.stats.filter;
+
+import jarwise.base.InvalidInput;
+import jarwise.base.Require;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * The grid on a filter: rows of cells, centred below each other, as on a round or a square filter.
+ *
+ * @param rowLengths cells in each row from the top, at least 1 each; 1 to 26 rows
+ */
+public record FilterLayout(List<Integer> rowLengths) {
+
+    private static final int MOST_ROWS = 26;
+    private static final int MOST_COLUMNS = 200;
+
+    /** Checks the rows. */
+    public FilterLayout {
+        rowLengths = List.copyOf(rowLengths);
+        if (rowLengths.isEmpty() || rowLengths.size() > MOST_ROWS) {
+            throw new InvalidInput(
+                    "The filter has %d rows; 1 to %d are allowed."
+                            .formatted(rowLengths.size(), MOST_ROWS));
+        }
+        for (int length : rowLengths) {
+            if (length < 1 || length > MOST_COLUMNS) {
+                throw new InvalidInput(
+                        "A row of the filter has %d cells; 1 to %d are allowed."
+                                .formatted(length, MOST_COLUMNS));
+            }
+        }
+    }
+
+    /**
+     * A grid with as many cells in every row.
+     *
+     * @param rows 1 to 26
+     * @param columns 1 to 200
+     * @return the layout
+     * @throws InvalidInput if either is out of range
+     */
+    public static FilterLayout rectangle(int rows, int columns) {
+        Require.atLeast("rows", rows, 1);
+        return new FilterLayout(Collections.nCopies(rows, columns));
+    }
+
+    /** {@return how many cells there are} */
+    public int cells() {
+        return rowLengths.stream().mapToInt(Integer::intValue).sum();
+    }
+
+    /** {@return every cell once, row by row, every second row backwards} */
+    public List<FilterCell> snake() {
+        int widest = Collections.max(rowLengths);
+        List<FilterCell> snake = new ArrayList<>();
+        for (int row = 0; row < rowLengths.size(); row++) {
+            List<FilterCell> cells = new ArrayList<>();
+            int first = (widest - rowLengths.get(row)) / 2;
+            for (int column = first; column < first + rowLengths.get(row); column++) {
+                cells.add(new FilterCell(row, column));
+            }
+            if (row % 2 == 1) {
+                Collections.reverse(cells);
+            }
+            snake.addAll(cells);
+        }
+        return List.copyOf(snake);
+    }
+}
