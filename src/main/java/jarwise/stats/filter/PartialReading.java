@@ -24,9 +24,9 @@ public record PartialReading(long found, double shareRead, UnreadIndividuals unr
      * </pre>
      *
      * <p>That is a flat expectation of the total, and every individual in a read cell with the same
-     * chance. <b>Assumes</b> cells chosen by {@link CellWalk} or at random, from
-     * completed passes only, and individuals that settled independently. Where they lie in clumps
-     * the limits are too near; {@link #ofCells} then knows.
+     * chance. <b>Assumes</b> cells chosen by {@link CellWalk} or at random, from completed passes
+     * only, and individuals that settled independently. Where they lie in clumps the limits are too
+     * near; {@link #ofCells} then knows.
      *
      * <p><b>Source.</b> Binomial sampling with a flat prior on the total (textbook, from memory).
      * Reference values: {@code reference/partial/unread.csv}, quantiles of SciPy.

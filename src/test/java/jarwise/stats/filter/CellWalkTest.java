@@ -26,8 +26,7 @@ class CellWalkTest {
         assertThat(names(FilterLayout.rectangle(3, 3).snake()))
                 .containsExactly("A1", "A2", "A3", "B3", "B2", "B1", "C1", "C2", "C3");
         assertThat(names(ROUND.snake()).subList(0, 11))
-                .containsExactly(
-                        "A3", "A4", "A5", "A6", "B7", "B6", "B5", "B4", "B3", "B2", "C2");
+                .containsExactly("A3", "A4", "A5", "A6", "B7", "B6", "B5", "B4", "B3", "B2", "C2");
         assertThat(ROUND.cells()).isEqualTo(40);
     }
 

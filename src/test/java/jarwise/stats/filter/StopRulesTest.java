@@ -49,7 +49,8 @@ class StopRulesTest {
         List<Long> clumped = List.of(0L, 0L, 16L, 0L, 0L, 16L, 0L, 0L);
 
         double byChance =
-                StopRules.chanceOfOtherVerdict(PartialReading.of(32, 8, 32), 1, n -> n > 90 ? 1 : 0);
+                StopRules.chanceOfOtherVerdict(
+                        PartialReading.of(32, 8, 32), 1, n -> n > 90 ? 1 : 0);
         double byCells =
                 StopRules.chanceOfOtherVerdict(
                         PartialReading.ofCells(clumped, 32), 1, n -> n > 90 ? 1 : 0);
