@@ -107,11 +107,21 @@ record RemovalAnswer(
                     "The washes do not fall off as they would if each brought off the same share;"
                             + " the total may be far off.");
         }
-        if (first.filter(test -> test.pValue() < UNLIKELY).isPresent()) {
+        if (estimate.standardError().orElse(1) == 0) {
             warnings.add(
-                    "The first wash brings off another share than those after it; see firstWash for"
-                            + " the total that allows for it.");
+                    "The standard error is 0 because all came off in the first wash; that is not"
+                            + " certainty. Maybe use --method ml, whose limits know it.");
         }
+        first.filter(test -> test.pValue() < UNLIKELY)
+                .map(RemovalAnswer::firstWashDiffers)
+                .ifPresent(warnings::add);
         return warnings;
+    }
+
+    private static String firstWashDiffers(FirstWashTest test) {
+        return "The first wash brings off another share than those after it; "
+                + (test.estimate().isPresent()
+                        ? "see firstWash for the total that allows for it."
+                        : "no total can be told that allows for it.");
     }
 }

@@ -100,7 +100,7 @@ public final class SensitivityCommand implements Callable<Integer> {
     }
 
     private static RemovalCatches series(String text) {
-        if (!text.matches("[0-9]{1,9}(,[0-9]{1,9})+")) {
+        if (!text.matches("[0-9]{1,10}(,[0-9]{1,10})+")) {
             throw new InvalidInput(
                     ("--washes is \"%s\"; whole numbers with commas are allowed, one for each wash."
                                     + " Maybe --washes 38,26,12")

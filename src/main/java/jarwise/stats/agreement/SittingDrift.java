@@ -36,6 +36,8 @@ public record SittingDrift(
      * for n cells, z of them without a find, and a run of L. <b>Assumes</b> that cells were read in
      * an order that has nothing to do with how much lies there: a walk by passes from a random
      * start does, reading from the rim inwards does not. Rough for the trend below some ten cells.
+     * Seconds spent on each cell may stand in for counts: the trend then tells whether the reader
+     * slows down.
      *
      * <p><b>Source.</b> Permutation moments (textbook, from memory); runs by inclusion and
      * exclusion, Feller (1968), II.5 (from memory). Checked by counting all orders of small sets.

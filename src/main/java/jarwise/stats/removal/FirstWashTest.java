@@ -3,7 +3,6 @@ package jarwise.stats.removal;
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 import org.hipparchus.special.Gamma;
 
 /**
@@ -72,7 +71,7 @@ public record FirstWashTest(
                 height,
                 heightOfOne,
                 statistic,
-                1 - new ChiSquaredDistribution(1).cumulativeProbability(statistic));
+                Gamma.regularizedGammaQ(0.5, statistic / 2));
     }
 
     private static double largest(TotalProfile profile) {

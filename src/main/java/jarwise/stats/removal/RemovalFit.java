@@ -2,7 +2,7 @@ package jarwise.stats.removal;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
+import org.hipparchus.special.Gamma;
 
 /**
  * Whether the washes fall off as they would if every wash brought off the same share.
@@ -43,8 +43,7 @@ public record RemovalFit(double statistic, int degreesOfFreedom, double pValue) 
             statistic += (caught - expected) * (caught - expected) / expected;
             expected *= 1 - p;
         }
-        double beyond =
-                1 - new ChiSquaredDistribution(washes - 2.0).cumulativeProbability(statistic);
+        double beyond = Gamma.regularizedGammaQ((washes - 2) / 2.0, statistic / 2);
         return Optional.of(new RemovalFit(statistic, washes - 2, beyond));
     }
 }

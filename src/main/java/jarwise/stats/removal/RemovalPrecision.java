@@ -33,9 +33,7 @@ public final class RemovalPrecision {
         Require.atLeast("washes", washes, 2);
         double p = removalProbability;
         double left = Math.pow(1 - p, washes);
-        double denominator =
-                (1 - left) * (1 - left) - p * p * washes * washes * Math.pow(1 - p, washes - 1.0);
-        return Math.sqrt(total * (1 - left) * left / denominator);
+        return Math.sqrt(total * (1 - left) * left / fallOff(p, washes));
     }
 
     /**
@@ -61,7 +59,25 @@ public final class RemovalPrecision {
             return 0;
         }
         double left = Math.pow(q, washes);
-        double denominator = total * (q * (1 - left) * (1 - left) - p * p * washes * washes * left);
-        return q * p * Math.sqrt((1 - left) / denominator);
+        return q * p * Math.sqrt((1 - left) / (total * q * fallOff(p, washes)));
+    }
+
+    /**
+     * (1 − q^s)² − (p s)² q^(s − 1). Both terms are nearly the same where little comes off; there
+     * the sum over washes of cosh(j ln q) − 1, j counted from the middle wash, keeps the digits.
+     */
+    private static double fallOff(double p, int washes) {
+        double q = 1 - p;
+        if (p > 0.1) {
+            double off = 1 - Math.pow(q, washes);
+            return off * off - p * p * washes * washes * Math.pow(q, washes - 1.0);
+        }
+        double rate = Math.log1p(-p);
+        double excess = 0;
+        for (int i = 0; i < washes; i++) {
+            double half = Math.sinh((i - (washes - 1) / 2.0) * rate / 2);
+            excess += 2 * half * half;
+        }
+        return p * p * Math.exp((washes - 1) * rate) * excess * (excess + 2 * washes);
     }
 }

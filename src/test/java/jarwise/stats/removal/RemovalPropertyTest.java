@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RemovalPropertyTest {
 
@@ -142,6 +143,23 @@ class RemovalPropertyTest {
                             zippin.standardError().orElseThrow(),
                             within(1e-5 * zippin.standardError().orElseThrow()));
         }
+    }
+
+    /** Seber's closed form for two washes has no difference of nearly equal terms in it. */
+    @ParameterizedTest
+    @ValueSource(longs = {600_000_000, 900_000_000, 990_000_000, 999_999_000, 999_999_999})
+    void standardErrorKeepsItsDigitsWhereLittleComesOff(long second) {
+        RemovalCatches catches = RemovalCatches.of(1_000_000_000, second);
+        RemovalEstimate closed = TwoPassRemoval.seber(catches, 0.95);
+
+        assertThat(
+                        RemovalPrecision.standardError(
+                                closed.estimate().orElseThrow(),
+                                closed.removalProbability().orElseThrow(),
+                                2))
+                .isCloseTo(
+                        closed.standardError().orElseThrow(),
+                        within(1e-6 * closed.standardError().orElseThrow()));
     }
 
     @ParameterizedTest(name = "{0}")
