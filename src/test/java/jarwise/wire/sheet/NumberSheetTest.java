@@ -52,8 +52,7 @@ class NumberSheetTest {
                 FaultKind.COUNT_NOT_WHOLE,
                 FaultKind.COUNT_NOT_A_NUMBER,
                 FaultKind.NUMBER_GROUPED);
-        assertFaults(
-                "a,b\n,\n1\n", columns("a"), FaultKind.CELLS_MISSING);
+        assertFaults("a,b\n,\n1\n", columns("a"), FaultKind.CELLS_MISSING);
         assertFaults(
                 "a,b\n1,\n",
                 new NumberColumns(List.of("a"), List.of("b"), Map.of()),
