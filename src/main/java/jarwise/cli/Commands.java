@@ -9,7 +9,7 @@ import jarwise.cli.laboratory.PartialCommand;
 import jarwise.cli.laboratory.RemovalCommand;
 import jarwise.cli.laboratory.SensitivityCommand;
 import jarwise.cli.option.CommandEntry;
-import jarwise.cli.pattern.DispersionCommand;
+import jarwise.cli.pattern.PatternCommands;
 import jarwise.cli.plan.PlanDetectCommand;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
@@ -54,40 +54,37 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
     /** {@return the commands that compute from sheets and need no data of the site} */
     public static Commands computing(boolean trace) {
         return new Commands(
-                List.of(
-                        new CommandEntry(
-                                "estimate",
-                                "mean density per sampling unit, with an honest interval",
-                                EstimateCommand::new),
-                        new CommandEntry(
-                                "sensitivity",
-                                "what share is found again, of a known number",
-                                SensitivityCommand::new),
-                        new CommandEntry(
-                                "agreement",
-                                "how far two counts of the same things differ",
-                                AgreementCommand::new),
-                        new CommandEntry(
-                                "removal",
-                                "how many were there, from repeat washes",
-                                RemovalCommand::new),
-                        new CommandEntry(
-                                "partial",
-                                "how many are on a filter of which a part was read",
-                                PartialCommand::new),
-                        new CommandEntry(
-                                "dispersion",
-                                "how clumped the counts are, in the indices in use",
-                                DispersionCommand::new),
-                        new CommandEntry(
-                                "plan detect",
-                                "how many samples find it, if it is there",
-                                PlanDetectCommand::new),
-                        new CommandEntry(
-                                "degree-days",
-                                "heat for development in a temperature log",
-                                DegreeDaysCommand::new)),
-                trace);
+                        List.of(
+                                new CommandEntry(
+                                        "estimate",
+                                        "mean density per sampling unit, with an honest interval",
+                                        EstimateCommand::new),
+                                new CommandEntry(
+                                        "sensitivity",
+                                        "what share is found again, of a known number",
+                                        SensitivityCommand::new),
+                                new CommandEntry(
+                                        "agreement",
+                                        "how far two counts of the same things differ",
+                                        AgreementCommand::new),
+                                new CommandEntry(
+                                        "removal",
+                                        "how many were there, from repeat washes",
+                                        RemovalCommand::new),
+                                new CommandEntry(
+                                        "partial",
+                                        "how many are on a filter of which a part was read",
+                                        PartialCommand::new),
+                                new CommandEntry(
+                                        "plan detect",
+                                        "how many samples find it, if it is there",
+                                        PlanDetectCommand::new),
+                                new CommandEntry(
+                                        "degree-days",
+                                        "heat for development in a temperature log",
+                                        DegreeDaysCommand::new)),
+                        trace)
+                .and(PatternCommands.entries());
     }
 
     /** {@return these commands and more} */

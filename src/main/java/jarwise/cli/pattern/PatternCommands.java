@@ -1,0 +1,23 @@
+package jarwise.cli.pattern;
+
+import jarwise.cli.option.CommandEntry;
+import java.util.List;
+
+/** The commands about patterns in a sheet of counts. */
+public final class PatternCommands {
+
+    private PatternCommands() {}
+
+    /** {@return the commands, in the order of the list} */
+    public static List<CommandEntry> entries() {
+        return List.of(
+                new CommandEntry(
+                        "dispersion",
+                        "how clumped the counts are, in the indices in use",
+                        DispersionCommand::new),
+                new CommandEntry(
+                        "spread",
+                        "where on the map of benches, and whether it spreads",
+                        SpreadCommand::new));
+    }
+}
