@@ -10,7 +10,7 @@ import jarwise.cli.laboratory.RemovalCommand;
 import jarwise.cli.laboratory.SensitivityCommand;
 import jarwise.cli.option.CommandEntry;
 import jarwise.cli.pattern.PatternCommands;
-import jarwise.cli.plan.PlanDetectCommand;
+import jarwise.cli.plan.PlanCommands;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.wire.table.SheetRefused;
@@ -76,15 +76,12 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                                         "how many are on a filter of which a part was read",
                                         PartialCommand::new),
                                 new CommandEntry(
-                                        "plan detect",
-                                        "how many samples find it, if it is there",
-                                        PlanDetectCommand::new),
-                                new CommandEntry(
                                         "degree-days",
                                         "heat for development in a temperature log",
                                         DegreeDaysCommand::new)),
                         trace)
-                .and(PatternCommands.entries());
+                .and(PatternCommands.entries())
+                .and(PlanCommands.entries());
     }
 
     /** {@return these commands and more} */

@@ -1,0 +1,27 @@
+package jarwise.cli.plan;
+
+import jarwise.cli.option.CommandEntry;
+import java.util.List;
+
+/** The commands that plan a round. */
+public final class PlanCommands {
+
+    private PlanCommands() {}
+
+    /** {@return each with its name, in the order of the list} */
+    public static List<CommandEntry> entries() {
+        return List.of(
+                new CommandEntry(
+                        "plan detect",
+                        "how many samples find it, if it is there",
+                        PlanDetectCommand::new),
+                new CommandEntry(
+                        "plan estimate",
+                        "how many samples for a wanted precision",
+                        PlanEstimateCommand::new),
+                new CommandEntry(
+                        "plan allocate",
+                        "how many samples from which part of the crop",
+                        PlanAllocateCommand::new));
+    }
+}
