@@ -7,6 +7,7 @@ import jarwise.stats.ReferenceTable;
 import jarwise.stats.ReferenceTable.Row;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -30,6 +31,39 @@ class AgreementReferenceTest {
         boolean printed =
                 Math.abs(value - row.number("published")) <= 0.51 * row.printedDigits("published");
         assertThat(printed).isEqualTo(row.text("reproduces").equals("yes"));
+    }
+
+    static List<Row> repeats() {
+        return ReferenceTable.read("agreement/repeat-differences.csv");
+    }
+
+    /** About 0, as repeats of one meter have no bias, and divisor n. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("repeats")
+    void repeatsOfOneMeterDifferByTheirRootMeanSquare(Row row) {
+        LimitsOfAgreement limits =
+                LimitsOfAgreement.of(
+                        PeakFlow.pairs(row.text("first"), row.text("second")),
+                        AgreementScale.IDENTITY,
+                        0.95);
+        double n = limits.sampleSize();
+        double variance = limits.standardDeviation() * limits.standardDeviation() * (n - 1) / n;
+
+        assertThat(Math.sqrt(variance + limits.bias() * limits.bias()))
+                .isCloseTo(row.number("root_mean_square"), within(0.00005));
+    }
+
+    /** Variances with divisor n − 1 and the same means: what the other usage prints. */
+    @Test
+    void theOtherDivisorGivesTheOtherNumber() {
+        List<CountPair> pairs = PeakFlow.pairs("wright1", "mini1");
+        Concordance byN = Concordance.of(pairs, AgreementScale.IDENTITY, 0.95).orElseThrow();
+        double n = pairs.size();
+        double ratio = byN.scaleShift() + 1 / byN.scaleShift();
+        double shift = byN.locationShift() * byN.locationShift() * (n - 1) / n;
+
+        assertThat(2 * byN.correlation() / (ratio + shift)).isCloseTo(0.9427525, within(1e-7));
+        assertThat(byN.estimate()).isCloseTo(0.9427424, within(1e-7));
     }
 
     private static double value(Row row) {
