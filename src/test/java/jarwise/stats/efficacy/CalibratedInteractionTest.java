@@ -53,7 +53,10 @@ class CalibratedInteractionTest {
     void changingTheArmsTurnsTheDistributionRound(long seed) {
         EfficacyTrial trial = trial(seed);
         double[] plain = quantiles(trial);
-        double[] turned = quantiles(new EfficacyTrial(trial.check(), trial.treated()));
+        double[] turned =
+                quantiles(
+                        new EfficacyTrial(
+                                /* treated= */ trial.check(), /* check= */ trial.treated()));
 
         for (int i = 0; i < plain.length; i++) {
             assertThat(turned[i]).isCloseTo(-plain[plain.length - 1 - i], within(1e-6));
