@@ -11,6 +11,8 @@
  *     <td>{@link jarwise.stats.count.DensityProfile}</td></tr>
  * <tr><td>In what share of samples is there at least one?</td>
  *     <td>{@link jarwise.stats.count.ProportionPositive}</td></tr>
+ * <tr><td>Between which means lies a count without clumping?</td>
+ *     <td>{@link jarwise.stats.count.PoissonLimits}</td></tr>
  * <tr><td>What share of a known number is found again?</td>
  *     <td>{@link jarwise.stats.count.FoundShare}</td></tr>
  * <tr><td>Which k?</td><td>{@link jarwise.stats.count.KProfile}</td></tr>

@@ -49,7 +49,7 @@ class SubsampleTest {
 
         assertThat(counts).hasSize((int) row.number("counted_squares"));
         assertClose(total.fraction(), row.number("fraction"));
-        assertClose(total.counted(), row.number("counted"));
+        assertClose((double) total.counted(), row.number("counted"));
         assertClose(total.estimate(), row.number("total"));
         assertClose(total.designError(), row.number("design_error"));
         assertClose(total.mixedError(), row.number("mixed_error"));
