@@ -83,7 +83,8 @@ public record TwoStageSample(int clustersInAll, List<Cluster> clusters) {
      *
      * <pre>
      *   R        = Σ M ȳ / Σ M
-     *   variance = (1 − n/N) / (n M̄²) · Σ (M ȳ − R M)² / (n − 1) + Σ M² (1 − m/M) s² / m / (n N M̄²)
+     *   variance = (1 − n/N) / (n M̄²) · Σ (M ȳ − R M)² / (n − 1)
+     *            + Σ M² (1 − m/M) s² / m / (n N M̄²)
      * </pre>
      *
      * <p>M̄ is the mean of the clusters drawn. Better than {@link #total()} over all units where
