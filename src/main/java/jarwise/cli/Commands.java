@@ -3,7 +3,7 @@ package jarwise.cli;
 import jarwise.base.Guess;
 import jarwise.base.InvalidInput;
 import jarwise.base.Refused;
-import jarwise.cli.climate.DegreeDaysCommand;
+import jarwise.cli.climate.ClimateCommands;
 import jarwise.cli.laboratory.AgreementCommand;
 import jarwise.cli.laboratory.PartialCommand;
 import jarwise.cli.laboratory.RemovalCommand;
@@ -74,14 +74,11 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                                 new CommandEntry(
                                         "partial",
                                         "how many are on a filter of which a part was read",
-                                        PartialCommand::new),
-                                new CommandEntry(
-                                        "degree-days",
-                                        "heat for development in a temperature log",
-                                        DegreeDaysCommand::new)),
+                                        PartialCommand::new)),
                         trace)
                 .and(PatternCommands.entries())
-                .and(PlanCommands.entries());
+                .and(PlanCommands.entries())
+                .and(ClimateCommands.entries());
     }
 
     /** {@return these commands and more} */

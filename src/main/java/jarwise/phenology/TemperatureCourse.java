@@ -58,17 +58,21 @@ public record TemperatureCourse(List<TemperatureSpan> spans, List<LogGap> gaps) 
         return new DayDegreeDays(a.day(), a.degreeDays() + b.degreeDays(), a.hours() + b.hours());
     }
 
-    /** {@return mean temperature in °C of what is known from a moment on} */
+    /** {@return mean temperature in °C of the stretches that reach past a moment} */
     public double meanSince(LocalDateTime moment) {
         double sum = 0;
-        double days = 0;
         for (TemperatureSpan span : spans) {
-            if (span.to().isAfter(moment)) {
-                sum += span.mean() * span.days();
-                days += span.days();
-            }
+            sum += span.to().isAfter(moment) ? span.mean() * span.days() : 0;
         }
-        return sum / days;
+        return sum / daysKnownSince(moment);
+    }
+
+    /** {@return how many days the stretches that reach past a moment last} */
+    public double daysKnownSince(LocalDateTime moment) {
+        return spans.stream()
+                .filter(span -> span.to().isAfter(moment))
+                .mapToDouble(TemperatureSpan::days)
+                .sum();
     }
 
     /** {@return this course up to a moment, constant where nothing is known and after its end} */

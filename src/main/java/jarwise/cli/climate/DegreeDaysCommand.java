@@ -19,7 +19,7 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "degree-days",
         description = "How much heat for development came together, day by day?")
-public final class DegreeDaysCommand implements Callable<Integer> {
+final class DegreeDaysCommand implements Callable<Integer> {
 
     private final PrintStream out;
 
@@ -50,8 +50,7 @@ public final class DegreeDaysCommand implements Callable<Integer> {
                             + " or average")
     @Nullable DegreeDayMethod method;
 
-    /** Makes the command; its answer goes to {@code out}. */
-    public DegreeDaysCommand(PrintStream out) {
+    DegreeDaysCommand(PrintStream out) {
         this.out = out;
     }
 
