@@ -1,5 +1,6 @@
 package jarwise.wire.sheet;
 
+import jarwise.base.CodePointOrder;
 import jarwise.base.Guess;
 import jarwise.base.Message;
 import jarwise.wire.table.Fault;

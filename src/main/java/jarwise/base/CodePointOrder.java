@@ -1,4 +1,4 @@
-package jarwise.wire.sheet;
+package jarwise.base;
 
 import java.util.Comparator;
 import java.util.List;
