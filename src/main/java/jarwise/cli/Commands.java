@@ -8,6 +8,7 @@ import jarwise.cli.laboratory.AgreementCommand;
 import jarwise.cli.laboratory.PartialCommand;
 import jarwise.cli.laboratory.RemovalCommand;
 import jarwise.cli.laboratory.SensitivityCommand;
+import jarwise.cli.model.ModelCommands;
 import jarwise.cli.option.CommandEntry;
 import jarwise.cli.pattern.PatternCommands;
 import jarwise.cli.plan.PlanCommands;
@@ -76,6 +77,7 @@ public record Commands(List<CommandEntry> entries, boolean trace) {
                                         "how many are on a filter of which a part was read",
                                         PartialCommand::new)),
                         trace)
+                .and(ModelCommands.entries())
                 .and(PatternCommands.entries())
                 .and(PlanCommands.entries())
                 .and(ClimateCommands.entries());

@@ -25,6 +25,11 @@ public final class Figures {
         return value.isPresent() ? of(value.getAsDouble()) : "-";
     }
 
+    /** {@return the p of a test, not smaller than anybody cares for; a dash where there is none} */
+    public static String p(OptionalDouble value) {
+        return value.isPresent() && value.getAsDouble() < 0.0001 ? "< 0.0001" : of(value);
+    }
+
     /** Chances are shown as per cent, and only to people; none is shown as certain that is not. */
     public static String percent(double share) {
         if (share > 0.9995 && share < 1) {

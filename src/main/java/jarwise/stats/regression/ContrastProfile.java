@@ -41,7 +41,7 @@ final class ContrastProfile {
 
     /** {@return the highest log-likelihood with the combination at a value} */
     double logLikelihood(double at) {
-        return climbed(at, held.others(top.coefficients()), top.k()).logLikelihood();
+        return new Climb(held.at(at)).highest().logLikelihood();
     }
 
     private Maximum climbed(double at, double[] others, double k) {

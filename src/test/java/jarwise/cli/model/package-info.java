@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.cli.model;
+
+import org.jspecify.annotations.NullMarked;
