@@ -6,10 +6,10 @@ import jarwise.cli.print.Figures;
 import jarwise.cli.print.TextTable;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
-import jarwise.stats.regression.LevelComparison;
-import jarwise.stats.regression.LevelComparison.LevelDensity;
+import jarwise.stats.comparison.LevelComparison;
+import jarwise.stats.comparison.LevelComparison.LevelDensity;
+import jarwise.stats.comparison.PairRatio;
 import jarwise.stats.regression.LikelihoodRatio;
-import jarwise.stats.regression.PairRatio;
 import jarwise.wire.json.JsonObject;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,8 +70,8 @@ record CompareAnswer(LevelComparison comparison, String column, List<Message> no
                 .forEach(
                         block ->
                                 warnings.add(
-                                        "Nothing was found in block \"%s\"; it says nothing of the ratios and is left out."
-                                                .formatted(block)));
+                                        "Nothing was found in block \"%s\"; it says nothing of the"
+                                                + " ratios and is left out.".formatted(block)));
         for (LevelDensity level : comparison.levels()) {
             if (level.estimate() == 0 && comparison.fit().logLikelihood() < 0) {
                 warnings.add(
@@ -111,11 +111,13 @@ record CompareAnswer(LevelComparison comparison, String column, List<Message> no
     private String sentence() {
         double p = comparison.test().pValue();
         String k = Figures.of(comparison.fit().k());
-        return (p < 0.05
-                        ? "The %s differ: by chance alone they would lie this far apart in %s of such sheets"
-                        : "That the %s differ can't be told: by chance alone they would lie this far apart in %s"
-                                + " of such sheets")
-                        .formatted(values(), Figures.percent(p))
+        String said =
+                p < 0.05
+                        ? "The %s differ: by chance alone they would lie this far apart in %s of"
+                                + " such sheets"
+                        : "That the %s differ can't be told: by chance alone they would lie this"
+                                + " far apart in %s of such sheets";
+        return said.formatted(values(), Figures.percent(p))
                 + (k.equals("-") ? " (counts as Poisson)." : " (k %s for all).".formatted(k));
     }
 

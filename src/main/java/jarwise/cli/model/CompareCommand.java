@@ -3,7 +3,7 @@ package jarwise.cli.model;
 import jarwise.base.InvalidInput;
 import jarwise.cli.option.AnswerOptions;
 import jarwise.cli.option.SheetOptions;
-import jarwise.stats.regression.LevelComparison;
+import jarwise.stats.comparison.LevelComparison;
 import jarwise.usecase.ReadSheet;
 import jarwise.usecase.model.ModelSheet;
 import jarwise.wire.sheet.GroupedRows;
@@ -16,9 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code jarwise compare SHEET}: where are there more, and how many times as many? */
-@Command(
-        name = "compare",
-        description = "Where are there more, and how many times as many?")
+@Command(name = "compare", description = "Where are there more, and how many times as many?")
 final class CompareCommand implements Callable<Integer> {
 
     private final PrintStream out;

@@ -98,7 +98,8 @@ record RegressAnswer(RegressionFit fit, List<Message> notes) {
                         ? "One k for all: %s.".formatted(Figures.of(fit.k()))
                         : "The counts scatter no more than Poisson counts.";
         return table.text()
-                + "\nEstimates are natural logarithms: 0.69 is twice as many. %s Log-likelihood %s.\n"
+                + ("\nEstimates are natural logarithms: 0.69 is twice as many. %s"
+                                + " Log-likelihood %s.\n")
                         .formatted(k, Figures.of(fit.logLikelihood()));
     }
 }

@@ -19,9 +19,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code jarwise regress SHEET}: what do the counts depend on, and how strongly? */
-@Command(
-        name = "regress",
-        description = "What do the counts depend on, and how strongly?")
+@Command(name = "regress", description = "What do the counts depend on, and how strongly?")
 final class RegressCommand implements Callable<Integer> {
 
     private final PrintStream out;
@@ -54,13 +52,13 @@ final class RegressCommand implements Callable<Integer> {
         for (String factor : factors) {
             if (!model.columns().contains(factor)) {
                 throw new InvalidInput(
-                        "--factors names \"%s\", which is in no term; a column of --terms is allowed. Maybe: %s"
+                        ("--factors names \"%s\", which is in no term; a column of --terms is"
+                                        + " allowed. Maybe: %s")
                                 .formatted(factor, Guess.among(model.columns(), factor)));
             }
         }
         GroupedRows rows = ReadSheet.run(sheet.request(model.columns()));
-        RegressionFit fit =
-                NegativeBinomialRegression.fit(model.frame(ModelSheet.rows(rows)));
+        RegressionFit fit = NegativeBinomialRegression.fit(model.frame(ModelSheet.rows(rows)));
         new RegressAnswer(fit, rows.notes()).answer().print(out, answer.json);
         return 0;
     }

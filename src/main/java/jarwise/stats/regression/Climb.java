@@ -120,8 +120,7 @@ final class Climb {
         double bend = -sums.curvatureInLogK() - product(shift, sums.cross());
         boolean concave = bend > 0;
         double wanted = concave ? slope / bend : Math.signum(slope) * FARTHEST_STEP_IN_LOG_K;
-        double logK =
-                Math.max(-FARTHEST_STEP_IN_LOG_K, Math.min(FARTHEST_STEP_IN_LOG_K, wanted));
+        double logK = Math.max(-FARTHEST_STEP_IN_LOG_K, Math.min(FARTHEST_STEP_IN_LOG_K, wanted));
         double[] move = new double[alone.length];
         for (int j = 0; j < move.length; j++) {
             move[j] = alone[j] + logK * shift[j];
@@ -131,7 +130,11 @@ final class Climb {
 
     /** Halves the step until it does not lead down by more than rounding. */
     private Point walk(
-            double[] coefficients, double logK, double[] move, double moveK, LikelihoodPass.Sums at) {
+            double[] coefficients,
+            double logK,
+            double[] move,
+            double moveK,
+            LikelihoodPass.Sums at) {
         double least = at.logLikelihood() - 1e-11 * Math.max(1, Math.abs(at.logLikelihood()));
         double share = 1;
         Point next = moved(coefficients, logK, move, moveK, share);

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.function.IntPredicate;
 
 /**
- * Counts put together in cells that share their row of the design and their exposure: within a
- * cell only the number of samples and of individuals matter, apart from the histogram of counts.
+ * Counts put together in cells that share their row of the design and their exposure: within a cell
+ * only the number of samples and of individuals matter, apart from the histogram of counts.
  *
  * @param columns coefficients
  * @param rows design, cell after cell, each with one value a coefficient

@@ -74,7 +74,7 @@ final class HeldContrast {
         return all;
     }
 
-    /** {@return slope of the highest likelihood along the value, from slopes in all coefficients} */
+    /** {@return slope of the highest likelihood along the value, from all slopes} */
     double slope(double[] slopes) {
         return slopes[pivot] / contrast[pivot];
     }

@@ -27,9 +27,7 @@ public record LikelihoodRatio(double statistic, int degreesOfFreedom, double pVa
     public static LikelihoodRatio of(double statistic, int degreesOfFreedom) {
         double positive = Math.max(0, statistic);
         double pValue =
-                positive == 0
-                        ? 1
-                        : Gamma.regularizedGammaQ(0.5 * degreesOfFreedom, 0.5 * positive);
+                positive == 0 ? 1 : Gamma.regularizedGammaQ(0.5 * degreesOfFreedom, 0.5 * positive);
         return new LikelihoodRatio(positive, degreesOfFreedom, pValue);
     }
 

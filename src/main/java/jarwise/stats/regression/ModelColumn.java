@@ -34,9 +34,7 @@ final class ModelColumn {
                             .formatted(name, values.first()));
         }
         if (!factor && values.stream().allMatch(ModelColumn::isNumber)) {
-            pieces.add(
-                    new Piece(
-                            Optional.empty(), row -> Double.parseDouble(textOf(row).strip())));
+            pieces.add(new Piece(Optional.empty(), row -> Double.parseDouble(textOf(row).strip())));
         } else {
             values.stream()
                     .skip(1)

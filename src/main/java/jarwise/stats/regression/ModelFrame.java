@@ -41,8 +41,7 @@ public final class ModelFrame {
                         .filter(j -> !left.contains(coefficients.get(j)))
                         .toArray();
         return new ModelFrame(
-                Arrays.stream(kept).mapToObj(coefficients::get).toList(),
-                design.withColumns(kept));
+                Arrays.stream(kept).mapToObj(coefficients::get).toList(), design.withColumns(kept));
     }
 
     /** Puts rows together. */
@@ -82,7 +81,8 @@ public final class ModelFrame {
             if (row.length != coefficients.size()
                     || !Arrays.stream(row).allMatch(Double::isFinite)) {
                 throw new InvalidInput(
-                        "A row of the design is %s; it must hold %d finite numbers. Maybe a column is empty."
+                        ("A row of the design is %s; it must hold %d finite numbers. Maybe a"
+                                        + " column is empty.")
                                 .formatted(Arrays.toString(row), coefficients.size()));
             }
             Key key = new Key(Arrays.stream(row).map(x -> x + 0.0).boxed().toList(), exposure);
@@ -114,8 +114,7 @@ public final class ModelFrame {
             }
             return new ModelFrame(
                     coefficients,
-                    new Design(
-                            p, rows, offset, samples, individuals, new CountHistogram(counts)));
+                    new Design(p, rows, offset, samples, individuals, new CountHistogram(counts)));
         }
 
         private static int compared(Key one, Key other) {

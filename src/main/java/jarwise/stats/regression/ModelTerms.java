@@ -42,7 +42,8 @@ public record ModelTerms(List<String> terms, Set<String> factors) {
         for (String term : terms) {
             if (term.isBlank() || !seen.add(term)) {
                 throw new InvalidInput(
-                        "Term \"%s\" is %s; every term is given once. Maybe it was meant to be another."
+                        ("Term \"%s\" is %s; every term is given once. Maybe it was meant to be"
+                                        + " another.")
                                 .formatted(term, term.isBlank() ? "blank" : "there twice"));
             }
         }
@@ -65,14 +66,16 @@ public record ModelTerms(List<String> terms, Set<String> factors) {
         return Stream.concat(
                         terms.stream().filter(term -> !term.equals(interaction)),
                         Stream.concat(
-                                Arrays.stream(interaction.split(":", -1)),
-                                Stream.of(interaction)))
+                                Arrays.stream(interaction.split(":", -1)), Stream.of(interaction)))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** {@return the columns that the terms name, each once} */
     public List<String> columns() {
-        return terms.stream().flatMap(term -> Arrays.stream(term.split(":", -1))).distinct().toList();
+        return terms.stream()
+                .flatMap(term -> Arrays.stream(term.split(":", -1)))
+                .distinct()
+                .toList();
     }
 
     private record Piece(Coefficient coefficient, List<ModelColumn.Piece> factors) {
@@ -95,7 +98,8 @@ public record ModelTerms(List<String> terms, Set<String> factors) {
      */
     public ModelFrame frame(List<ModelRow> rows) {
         Map<String, ModelColumn> columns = new HashMap<>();
-        columns().forEach(
+        columns()
+                .forEach(
                         name ->
                                 columns.put(
                                         name, new ModelColumn(name, rows, factors.contains(name))));

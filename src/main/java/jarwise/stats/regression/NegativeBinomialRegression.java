@@ -38,8 +38,7 @@ public final class NegativeBinomialRegression {
     public static RegressionFit fit(ModelFrame frame) {
         Design design = frame.design();
         refuseAliased(frame);
-        Maximum top =
-                design.allIndividuals() == 0 ? nothing(design) : new Climb(design).highest();
+        Maximum top = design.allIndividuals() == 0 ? nothing(design) : new Climb(design).highest();
         return new RegressionFit(frame, top, telling(design, top));
     }
 
@@ -58,14 +57,13 @@ public final class NegativeBinomialRegression {
     }
 
     private static void refuseAliased(ModelFrame frame) {
-        OptionalInt aliased =
-                new SymmetricSystem(frame.design().products(cell -> true)).vanished();
+        OptionalInt aliased = new SymmetricSystem(frame.design().products(cell -> true)).vanished();
         if (aliased.isPresent()) {
             Coefficient coefficient = frame.coefficients().get(aliased.getAsInt());
             throw new InvalidInput(
                     ("The effect of \"%s\" can't be told from the others: its column follows from"
-                            + " theirs. Maybe it stands for the same thing as another column, or"
-                            + " some combination was never sampled.")
+                         + " theirs. Maybe it stands for the same thing as another column, or some"
+                         + " combination was never sampled.")
                             .formatted(coefficient));
         }
     }
@@ -76,8 +74,7 @@ public final class NegativeBinomialRegression {
         return new Maximum(
                 coefficients,
                 Double.POSITIVE_INFINITY,
-                new LikelihoodPass.Sums(
-                        0, coefficients, 0, 0, coefficients, new double[0][0]),
+                new LikelihoodPass.Sums(0, coefficients, 0, 0, coefficients, new double[0][0]),
                 true);
     }
 
@@ -92,9 +89,7 @@ public final class NegativeBinomialRegression {
                             && (design.individuals()[cell] > 0 || mean > NEARLY_NOTHING);
         }
         boolean separated =
-                new SymmetricSystem(design.products(cell -> telling[cell]))
-                        .vanished()
-                        .isPresent();
+                new SymmetricSystem(design.products(cell -> telling[cell])).vanished().isPresent();
         if (!separated) {
             java.util.Arrays.fill(telling, true);
         }

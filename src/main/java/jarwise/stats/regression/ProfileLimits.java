@@ -21,9 +21,7 @@ public record ProfileLimits(OptionalDouble lower, OptionalDouble upper) {
     }
 
     private static OptionalDouble negated(OptionalDouble value) {
-        return value.isPresent()
-                ? OptionalDouble.of(-value.getAsDouble())
-                : OptionalDouble.empty();
+        return value.isPresent() ? OptionalDouble.of(-value.getAsDouble()) : OptionalDouble.empty();
     }
 
     private static OptionalDouble exponential(OptionalDouble value) {

@@ -22,9 +22,11 @@ public final class RegressionFit {
         this.top = top;
         this.products = frame.design().products(cell -> telling[cell]);
         this.rank = new SymmetricSystem(products);
-        this.information = new SymmetricSystem(
-                new LikelihoodPass(frame.design())
-                        .expectedInformation(top.coefficients(), top.k(), cell -> telling[cell]));
+        this.information =
+                new SymmetricSystem(
+                        new LikelihoodPass(frame.design())
+                                .expectedInformation(
+                                        top.coefficients(), top.k(), cell -> telling[cell]));
     }
 
     /** {@return the counts with their design} */
@@ -124,8 +126,7 @@ public final class RegressionFit {
         if (frame.design().allIndividuals() == 0) {
             return new ProfileLimits(OptionalDouble.empty(), OptionalDouble.empty());
         }
-        return new ContrastProfile(
-                        frame.design(), top, contrast, standardError(contrast).orElse(1))
+        return new ContrastProfile(frame.design(), top, contrast, standardError(contrast).orElse(1))
                 .limits(cut);
     }
 
@@ -143,8 +144,10 @@ public final class RegressionFit {
         Climb climb = new Climb(frame.design());
         DoubleUnaryOperator overCut =
                 logK ->
-                        2 * (logLikelihood() - climb.atK(top.coefficients(), Math.exp(logK))
-                                        .logLikelihood())
+                        2
+                                        * (logLikelihood()
+                                                - climb.atK(top.coefficients(), Math.exp(logK))
+                                                        .logLikelihood())
                                 - cut;
         double at = Math.log(top.k());
         return new ProfileLimits(
@@ -161,8 +164,7 @@ public final class RegressionFit {
      * @return the deviance, 0 or more
      */
     public double deviance(double[] contrast, double value) {
-        double held =
-                new ContrastProfile(frame.design(), top, contrast, 1).logLikelihood(value);
+        double held = new ContrastProfile(frame.design(), top, contrast, 1).logLikelihood(value);
         return Math.max(0, 2 * (logLikelihood() - held));
     }
 

@@ -4,8 +4,8 @@ import java.util.OptionalInt;
 
 /**
  * A system of linear equations with a symmetric matrix, by Cholesky's decomposition without roots.
- * Ours, because a fit needs to know which pivot vanishes: that names the coefficient that cannot
- * be told from the others.
+ * Ours, because a fit needs to know which pivot vanishes: that names the coefficient that cannot be
+ * told from the others.
  */
 final class SymmetricSystem {
 

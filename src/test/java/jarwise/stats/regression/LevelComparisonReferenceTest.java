@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import jarwise.stats.ReferenceTable;
+import jarwise.stats.comparison.LevelComparison;
+import jarwise.stats.comparison.PairRatio;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

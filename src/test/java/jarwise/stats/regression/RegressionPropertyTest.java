@@ -95,8 +95,7 @@ class RegressionPropertyTest {
     }
 
     private static ModelRow half(ModelRow row) {
-        return new ModelRow(
-                row.values(), row.exposure(), row.individuals(), row.frequency() / 2);
+        return new ModelRow(row.values(), row.exposure(), row.individuals(), row.frequency() / 2);
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -127,10 +126,8 @@ class RegressionPropertyTest {
 
         assertThat(limits.lower().getAsDouble()).isLessThan(estimate);
         assertThat(limits.upper().getAsDouble()).isGreaterThan(estimate);
-        assertThat(fit.deviance(slope, limits.lower().getAsDouble()))
-                .isCloseTo(CUT, within(1e-5));
-        assertThat(fit.deviance(slope, limits.upper().getAsDouble()))
-                .isCloseTo(CUT, within(1e-5));
+        assertThat(fit.deviance(slope, limits.lower().getAsDouble())).isCloseTo(CUT, within(1e-5));
+        assertThat(fit.deviance(slope, limits.upper().getAsDouble())).isCloseTo(CUT, within(1e-5));
     }
 
     @Test

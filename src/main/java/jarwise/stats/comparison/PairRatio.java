@@ -1,5 +1,8 @@
-package jarwise.stats.regression;
+package jarwise.stats.comparison;
 
+import jarwise.stats.regression.LikelihoodRatio;
+import jarwise.stats.regression.ProfileLimits;
+import jarwise.stats.regression.RegressionFit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -80,13 +83,6 @@ public record PairRatio(
 
     private PairRatio with(double adjusted) {
         return new PairRatio(
-                a,
-                b,
-                ratio,
-                limits,
-                logRatio,
-                standardError,
-                pValue,
-                OptionalDouble.of(adjusted));
+                a, b, ratio, limits, logRatio, standardError, pValue, OptionalDouble.of(adjusted));
     }
 }

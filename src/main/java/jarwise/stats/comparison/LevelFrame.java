@@ -1,6 +1,9 @@
-package jarwise.stats.regression;
+package jarwise.stats.comparison;
 
 import jarwise.base.CodePointOrder;
+import jarwise.stats.regression.Coefficient;
+import jarwise.stats.regression.ModelFrame;
+import jarwise.stats.regression.ModelRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -1,7 +1,12 @@
-package jarwise.stats.regression;
+package jarwise.stats.comparison;
 
 import jarwise.base.CodePointOrder;
 import jarwise.base.InvalidInput;
+import jarwise.stats.regression.LikelihoodRatio;
+import jarwise.stats.regression.ModelRow;
+import jarwise.stats.regression.NegativeBinomialRegression;
+import jarwise.stats.regression.ProfileLimits;
+import jarwise.stats.regression.RegressionFit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,8 +34,8 @@ public record LevelComparison(
         List<String> emptyBlocks) {
 
     /**
-     * The density of a level; with blocks, their effects averaged on the log scale, each block
-     * with the same weight.
+     * The density of a level; with blocks, their effects averaged on the log scale, each block with
+     * the same weight.
      *
      * @param level value of the column
      * @param estimate individuals per sampling unit; 0 where nothing was found
@@ -71,8 +76,9 @@ public record LevelComparison(
         LevelFrame frame = new LevelFrame(telling, column, blocks);
         if (frame.levels().size() < 2) {
             throw new InvalidInput(
-                    ("Column \"%s\" has the value \"%s\" in every row that tells something; at least 2"
-                                    + " values are needed. Maybe another column was meant.")
+                    ("Column \"%s\" has the value \"%s\" in every row that tells something;"
+                                    + " at least 2 values are needed. Maybe another column was"
+                                    + " meant.")
                             .formatted(column, String.join("", frame.levels())));
         }
         RegressionFit fit = NegativeBinomialRegression.fit(frame.full());

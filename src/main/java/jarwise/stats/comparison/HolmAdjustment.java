@@ -1,4 +1,4 @@
-package jarwise.stats.regression;
+package jarwise.stats.comparison;
 
 import java.util.Comparator;
 import java.util.List;
