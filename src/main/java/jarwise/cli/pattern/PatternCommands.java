@@ -18,6 +18,14 @@ public final class PatternCommands {
                 new CommandEntry(
                         "spread",
                         "where on the map of benches, and whether it spreads",
-                        SpreadCommand::new));
+                        SpreadCommand::new),
+                new CommandEntry(
+                        "growth",
+                        "how fast the density grows, and when it passes a threshold",
+                        GrowthCommand::new),
+                new CommandEntry(
+                        "calibrate",
+                        "what one method finds of what another one finds",
+                        CalibrateCommand::new));
     }
 }

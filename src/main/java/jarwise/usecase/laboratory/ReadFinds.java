@@ -1,7 +1,7 @@
 package jarwise.usecase.laboratory;
 
-import jarwise.base.Message;
 import jarwise.base.CodePointOrder;
+import jarwise.base.Message;
 import jarwise.wire.sheet.NumberColumns;
 import jarwise.wire.sheet.NumberSheet;
 import jarwise.wire.table.Fault;
