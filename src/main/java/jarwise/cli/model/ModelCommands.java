@@ -18,6 +18,10 @@ public final class ModelCommands {
                 new CommandEntry(
                         "regress",
                         "what the counts depend on, and how strongly",
-                        RegressCommand::new));
+                        RegressCommand::new),
+                new CommandEntry(
+                        "efficacy",
+                        "what share a treatment took, with an honest interval",
+                        EfficacyCommand::new));
     }
 }

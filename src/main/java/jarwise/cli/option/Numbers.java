@@ -70,6 +70,22 @@ public final class Numbers {
         }
     }
 
+    /** A share above 0 and below 1. */
+    public static final class Fraction implements ITypeConverter<Double> {
+
+        @Override
+        public Double convert(String text) {
+            double value = number(text).orElse(Double.NaN);
+            if (value > 0 && value < 1) {
+                return value;
+            }
+            String guess = value > 1 && value < 100 ? String.valueOf(value / 100) : "0.8";
+            throw new TypeConversionException(
+                    "it is \"%s\"; a number above 0 and below 1 is allowed. Maybe %s"
+                            .formatted(text, guess));
+        }
+    }
+
     /** Level of an interval, above 0 and at most the highest. */
     public static final class Level implements ITypeConverter<Double> {
 

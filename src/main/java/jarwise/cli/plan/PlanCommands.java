@@ -22,6 +22,10 @@ public final class PlanCommands {
                 new CommandEntry(
                         "plan allocate",
                         "how many samples from which part of the crop",
-                        PlanAllocateCommand::new));
+                        PlanAllocateCommand::new),
+                new CommandEntry(
+                        "plan compare",
+                        "what a trial of a treatment could tell, before spraying",
+                        PlanCompareCommand::new));
     }
 }

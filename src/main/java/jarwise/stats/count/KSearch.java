@@ -7,7 +7,7 @@ import java.util.function.DoubleUnaryOperator;
  * The k at which a likelihood is highest, over all k, Poisson included: every place where the slope
  * changes from up to down is found and the highest is taken.
  */
-final class KSearch {
+public final class KSearch {
 
     private static final double LOWEST_LOG_K = -14;
     private static final double HIGHEST_LOG_K = 14;
@@ -19,7 +19,7 @@ final class KSearch {
      * @param height the log-likelihood at k, which may be infinite
      * @param slope its slope along ln k, at finite k
      */
-    record Profile(DoubleUnaryOperator height, DoubleUnaryOperator slope) {}
+    public record Profile(DoubleUnaryOperator height, DoubleUnaryOperator slope) {}
 
     private KSearch() {}
 
@@ -29,7 +29,7 @@ final class KSearch {
      * @param profile log-likelihood along k
      * @return the k there; infinite where no finite k is better than Poisson
      */
-    static double best(Profile profile) {
+    public static double best(Profile profile) {
         DoubleUnaryOperator slope = logK -> profile.slope().applyAsDouble(Math.exp(logK));
         double best = Double.POSITIVE_INFINITY;
         double height = profile.height().applyAsDouble(best);

@@ -12,6 +12,14 @@ final class BenchChange {
     private static final double LEAST_INDIVIDUALS = 0.5;
     private static final double POWER = 0.5;
 
+    /**
+     * An even grid of changes in ln density.
+     *
+     * @param origin one of its points
+     * @param step distance of neighbours, above 0
+     */
+    record ChangeGrid(double origin, double step) {}
+
     private final CountLikelihood before;
     private final CountLikelihood after;
 

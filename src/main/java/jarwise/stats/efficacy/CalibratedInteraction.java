@@ -1,6 +1,7 @@
 package jarwise.stats.efficacy;
 
 import jarwise.stats.count.CountLikelihood;
+import jarwise.stats.efficacy.BenchChange.ChangeGrid;
 import jarwise.stats.estimate.KPrior;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -60,6 +61,11 @@ final class CalibratedInteraction {
                 .filter(BenchChange::hasFind)
                 .sorted(Comparator.comparingDouble(BenchChange::start))
                 .toList();
+    }
+
+    /** {@return whether each arm has a bench with samples from before and after, and a find} */
+    static boolean isPossible(EfficacyTrial trial) {
+        return !changes(trial.treated()).isEmpty() && !changes(trial.check()).isEmpty();
     }
 
     /** {@return the interaction that is exceeded with probability 1 − p} */

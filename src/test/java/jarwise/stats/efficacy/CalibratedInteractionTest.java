@@ -3,8 +3,6 @@ package jarwise.stats.efficacy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import jarwise.numeric.NegativeBinomial;
-import jarwise.numeric.SeededRandom;
 import jarwise.stats.count.CommonKFit;
 import jarwise.stats.count.CountData;
 import jarwise.stats.count.Observation;
@@ -21,24 +19,6 @@ class CalibratedInteractionTest {
 
     private static final double[] LEVELS = {0.001, 0.025, 0.5, 0.975, 0.999};
 
-    private static List<Observation> drawn(SeededRandom random, double density) {
-        List<Observation> jars = new ArrayList<>();
-        jars.add(Observation.of(1, 7));
-        for (int i = 0; i < 7; i++) {
-            double units = 6 + random.below(9);
-            jars.add(
-                    Observation.of(
-                            random.count(new NegativeBinomial(density * units, 0.7)), units));
-        }
-        return jars;
-    }
-
-    private static EfficacyTrial trial(long seed) {
-        SeededRandom random = new SeededRandom(seed);
-        return EfficacyTrial.of(
-                drawn(random, 0.9), drawn(random, 0.2), drawn(random, 1), drawn(random, 1.2));
-    }
-
     private static double[] quantiles(EfficacyTrial trial) {
         CalibratedInteraction interaction = new CalibratedInteraction(trial, KPrior.standard());
         double[] result = new double[LEVELS.length];
@@ -51,7 +31,7 @@ class CalibratedInteractionTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void changingTheArmsTurnsTheDistributionRound(long seed) {
-        EfficacyTrial trial = trial(seed);
+        EfficacyTrial trial = Trials.drawn(seed);
         double[] plain = quantiles(trial);
         double[] turned =
                 quantiles(
@@ -66,7 +46,7 @@ class CalibratedInteractionTest {
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void neitherTheUnitNorTheOrderOfTheJarsMatters(long seed) {
-        EfficacyTrial trial = trial(seed);
+        EfficacyTrial trial = Trials.drawn(seed);
         double[] plain = quantiles(trial);
         Random random = new Random(seed);
         double[] changed =
