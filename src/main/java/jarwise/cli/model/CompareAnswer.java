@@ -70,8 +70,9 @@ record CompareAnswer(LevelComparison comparison, String column, List<Message> no
                 .forEach(
                         block ->
                                 warnings.add(
-                                        "Nothing was found in block \"%s\"; it says nothing of the"
-                                                + " ratios and is left out.".formatted(block)));
+                                        ("Nothing was found in block \"%s\"; it says nothing of the"
+                                                        + " ratios and is left out.")
+                                                .formatted(block)));
         for (LevelDensity level : comparison.levels()) {
             if (level.estimate() == 0 && comparison.fit().logLikelihood() < 0) {
                 warnings.add(

@@ -92,6 +92,7 @@ final class Climb {
         return new Maximum(at, k, sums, false);
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // made once, read in the innermost loops
     private record Point(double[] coefficients, double logK, LikelihoodPass.Sums sums) {}
 
     private Maximum from(double[] coefficients, double k) {
@@ -110,6 +111,7 @@ final class Climb {
         return new Maximum(at.coefficients(), Math.exp(at.logK()), at.sums(), false);
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // made once, read in the innermost loops
     private record Step(double[] coefficients, double logK, double decrement, boolean concave) {}
 
     /** Where the likelihood bends up along k, its slope says where to go, not its curvature. */

@@ -12,7 +12,6 @@ final class ContrastProfile {
     private static final double CLOSE = 1e-9;
     private static final int MOST_STEPS = 80;
 
-    private final Design design;
     private final Maximum top;
     private final HeldContrast held;
     private final LikelihoodPass pass;
@@ -25,7 +24,6 @@ final class ContrastProfile {
      * @param scale standard error of the combination, or 1 where it has none
      */
     ContrastProfile(Design design, Maximum top, double[] contrast, double scale) {
-        this.design = design;
         this.top = top;
         this.held = new HeldContrast(design, contrast);
         this.pass = new LikelihoodPass(design);

@@ -14,6 +14,7 @@ import java.util.function.IntPredicate;
  * @param individuals individuals in each cell
  * @param counts how often each count occurs
  */
+@SuppressWarnings("ArrayRecordComponent") // made once, read in the innermost loops
 record Design(
         int columns,
         double[] rows,

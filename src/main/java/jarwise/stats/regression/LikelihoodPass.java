@@ -30,6 +30,7 @@ final class LikelihoodPass {
      * @param cross mixed derivative of each coefficient and ln k
      * @param observed minus the second derivatives in the coefficients
      */
+    @SuppressWarnings("ArrayRecordComponent") // made once, read in the innermost loops
     record Sums(
             double logLikelihood,
             double[] slope,

@@ -8,6 +8,7 @@ package jarwise.stats.regression;
  * @param sums slopes and curvatures there
  * @param converged whether the slopes vanish there
  */
+@SuppressWarnings("ArrayRecordComponent") // made once, read in the innermost loops
 record Maximum(double[] coefficients, double k, LikelihoodPass.Sums sums, boolean converged) {
 
     double logLikelihood() {

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -121,7 +122,8 @@ public record ModelTerms(List<String> terms, Set<String> factors) {
     private static List<Piece> pieces(String term, Map<String, ModelColumn> columns) {
         List<List<ModelColumn.Piece>> products = List.of(List.of());
         for (String column : term.split(":", -1)) {
-            List<ModelColumn.Piece> pieces = columns.get(column).pieces();
+            List<ModelColumn.Piece> pieces =
+                    Objects.requireNonNull(columns.get(column), column).pieces();
             products =
                     products.stream()
                             .flatMap(begun -> pieces.stream().map(piece -> and(begun, piece)))
