@@ -101,6 +101,21 @@ public final class PanelFunction {
         return terms;
     }
 
+    /** {@return how many panels there are} */
+    public int panels() {
+        return panels;
+    }
+
+    /**
+     * Where panels meet.
+     *
+     * @param i 0 for the start of the first panel, {@link #panels()} for the end of the last
+     * @return that edge
+     */
+    public double edge(int i) {
+        return edges[i];
+    }
+
     /** {@return where the first panel starts} */
     public double start() {
         return edges[0];

@@ -16,24 +16,41 @@ public final class PeakPanels {
     private PeakPanels() {}
 
     /**
-     * Takes the function on panels, divided by its value at the centre.
+     * Takes the function on panels, divided by its value near the peak.
      *
      * @param logFunction its logarithm, falling away on both sides of the peak
-     * @param centre a point near the peak, not after {@code end}
+     * @param start a point near the peak, not after {@code end}
      * @param width standard deviation of the peak, roughly; above 0
      * @param end where the function is cut off; may be infinite if it falls away before
      * @return the function, from where it is negligible to where it is negligible again or ends
      */
     public static PanelFunction of(
-            DoubleUnaryOperator logFunction, double centre, double width, double end) {
+            DoubleUnaryOperator logFunction, double start, double width, double end) {
+        double centre = uphill(logFunction, uphill(logFunction, start, -width, end), width, end);
         double top = logFunction.applyAsDouble(centre);
         DoubleUnaryOperator height = x -> logFunction.applyAsDouble(x) - top;
-        double start = walk(height, centre, -width, Double.NEGATIVE_INFINITY);
+        double first = walk(height, centre, -width, Double.NEGATIVE_INFINITY);
         double last = walk(height, centre, width, end);
         return PanelFunction.of(
                 x -> Math.exp(height.applyAsDouble(x)),
-                edges(start, centre, last, PANEL_WIDTH * width),
+                edges(first, centre, last, PANEL_WIDTH * width),
                 TOLERANCE * width);
+    }
+
+    /** Steps on while the function grows by more than its e-fold: the start was far off. */
+    private static double uphill(
+            DoubleUnaryOperator logFunction, double from, double step, double end) {
+        double at = from;
+        double height = logFunction.applyAsDouble(at);
+        while (at + step <= end) {
+            double next = logFunction.applyAsDouble(at + step);
+            if (!(next > height + 1)) {
+                break;
+            }
+            at += step;
+            height = next;
+        }
+        return at;
     }
 
     private static double walk(DoubleUnaryOperator height, double from, double step, double limit) {

@@ -1,6 +1,9 @@
 package jarwise.stats.estimate;
 
+import jarwise.numeric.BetaAverage;
 import jarwise.numeric.BetaNodes;
+import jarwise.numeric.PanelFunction;
+import jarwise.numeric.PeakPanels;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
@@ -13,6 +16,9 @@ import java.util.stream.Stream;
  * @param sensitivity share of the individuals on the filter that the reader finds
  */
 public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
+
+    /** A function this much narrower than a share's distribution is not met by even points. */
+    private static final double NARROW = 0.25;
 
     /** {@return nothing is lost, or nothing is known and densities stay as counted} */
     public static Detection complete() {
@@ -58,12 +64,56 @@ public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
                 .sum();
     }
 
-    /** {@return points to average over, for each share that was measured} */
-    List<BetaNodes> uncertainShares(double finest) {
+    /** {@return the shares that were measured} */
+    List<DetectionShare.Measured> measured() {
         return Stream.of(efficiency, sensitivity)
                 .filter(DetectionShare.Measured.class::isInstance)
                 .map(DetectionShare.Measured.class::cast)
+                .toList();
+    }
+
+    /** {@return points to average over, for each share that was measured} */
+    List<BetaNodes> uncertainShares(double finest) {
+        return measured().stream()
                 .map(share -> BetaNodes.of(share.foundShape(), share.missedShape(), finest))
                 .toList();
+    }
+
+    /**
+     * Makes a function of the counted ln density one of the corrected ln density: averages over
+     * each measured share in turn.
+     *
+     * @param counted function of the counted ln density, on panels
+     * @param tilt power of the share that the function is multiplied by
+     * @param finest standard deviation of the function's narrowest feature
+     * @param end the function is cut off there
+     */
+    PanelFunction averaged(PanelFunction counted, double tilt, double finest, double end) {
+        PanelFunction result = counted;
+        double centre = counted.inverseIntegral(0.5 * counted.integral());
+        double variance = finest * finest;
+        for (DetectionShare.Measured share : measured()) {
+            centre -= share.meanOfLog();
+            variance += share.varianceOfLog();
+            DoubleUnaryOperator average = average(result, share, tilt, finest);
+            result =
+                    PeakPanels.of(
+                            t -> Math.log(Math.max(0, average.applyAsDouble(t))),
+                            Math.min(end, centre),
+                            Math.sqrt(variance),
+                            end);
+        }
+        return result;
+    }
+
+    private static DoubleUnaryOperator average(
+            PanelFunction counted, DetectionShare.Measured share, double tilt, double finest) {
+        double a = share.foundShape();
+        double b = share.missedShape();
+        if (finest < NARROW * Math.sqrt(share.varianceOfLog())) {
+            return new BetaAverage(counted, a, b, tilt)::value;
+        }
+        BetaNodes nodes = BetaNodes.of(a, b, finest);
+        return t -> nodes.average(v -> Math.exp(tilt * v) * Math.max(0, counted.value(t + v)));
     }
 }

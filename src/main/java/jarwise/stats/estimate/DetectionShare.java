@@ -115,6 +115,11 @@ public sealed interface DetectionShare {
             return foundShape() / (outOf + 1.0);
         }
 
+        /** {@return the expected value of its natural logarithm} */
+        double meanOfLog() {
+            return Gamma.digamma(foundShape()) - Gamma.digamma(outOf + 1.0);
+        }
+
         @Override
         public double varianceOfLog() {
             return Gamma.trigamma(foundShape()) - Gamma.trigamma(outOf + 1.0);

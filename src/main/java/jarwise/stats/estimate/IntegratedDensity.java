@@ -1,6 +1,5 @@
 package jarwise.stats.estimate;
 
-import jarwise.numeric.BetaNodes;
 import jarwise.numeric.PanelFunction;
 import jarwise.numeric.PeakPanels;
 import jarwise.stats.count.CountFit;
@@ -45,25 +44,8 @@ final class IntegratedDensity {
                         Math.min(fit.standardErrorOfLog().orElse(1), 1 / WEIGHT_EXPONENT),
                         end);
         double finest = 0.5 * (quantile(result, 0.8) - quantile(result, 0.2));
-        for (BetaNodes share : detection.uncertainShares(finest)) {
-            result = corrected(result, share, finest, end);
-        }
-        return new IntegratedDensity(result, shift);
-    }
-
-    private static PanelFunction corrected(
-            PanelFunction counted, BetaNodes share, double finest, double end) {
-        double meanLog = share.average(v -> v);
-        return PeakPanels.of(
-                t ->
-                        Math.log(
-                                share.average(
-                                        v ->
-                                                Math.exp(-WEIGHT_EXPONENT * v)
-                                                        * Math.max(0, counted.value(t + v)))),
-                Math.min(end, quantile(counted, 0.5) - meanLog),
-                finest,
-                end);
+        PanelFunction corrected = detection.averaged(result, -WEIGHT_EXPONENT, finest, end);
+        return new IntegratedDensity(corrected, shift);
     }
 
     private static double quantile(PanelFunction density, double p) {

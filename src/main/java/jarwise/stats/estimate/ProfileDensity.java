@@ -1,11 +1,9 @@
 package jarwise.stats.estimate;
 
-import jarwise.numeric.BetaNodes;
 import jarwise.numeric.PanelFunction;
 import jarwise.numeric.PeakPanels;
 import jarwise.numeric.Roots;
 import jarwise.stats.count.DensityProfile;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.UnivariateFunction;
@@ -43,24 +41,20 @@ final class ProfileDensity {
         double known = detection.logOfKnown();
         double width = Math.min(WIDEST, profile.fit().standardErrorOfLog().orElse(1));
         double counted = Math.log(profile.fit().density());
-        List<BetaNodes> uncertain = detection.uncertainShares(0.5 * width);
-        if (uncertain.isEmpty()) {
+        if (detection.measured().isEmpty()) {
             return new ProfileDensity(
                     t -> profile.logLikelihood(t + known), counted - known, width);
         }
+        double end = counted + FARTHEST_UP;
         PanelFunction likelihood =
-                PeakPanels.of(profile::logLikelihood, counted, width, counted + FARTHEST_UP);
-        DoubleUnaryOperator averaged = likelihood::value;
-        double middle = counted - known;
-        for (BetaNodes share : uncertain) {
-            DoubleUnaryOperator before = averaged;
-            averaged = t -> share.average(v -> before.applyAsDouble(t + v));
-            middle -= share.average(v -> v);
-        }
+                detection.averaged(
+                        PeakPanels.of(profile::logLikelihood, counted, width, end),
+                        0,
+                        0.5 * width,
+                        end);
         double spread = Math.hypot(width, Math.sqrt(detection.varianceOfLog()));
-        DoubleUnaryOperator likelihoodOfCounted = averaged;
-        DoubleUnaryOperator log =
-                t -> Math.log(Math.max(1e-300, likelihoodOfCounted.applyAsDouble(t + known)));
+        double middle = likelihood.inverseIntegral(0.5 * likelihood.integral()) - known;
+        DoubleUnaryOperator log = t -> Math.log(Math.max(1e-300, likelihood.value(t + known)));
         return new ProfileDensity(log, highest(log, middle, spread), spread);
     }
 
