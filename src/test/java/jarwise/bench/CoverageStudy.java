@@ -152,8 +152,15 @@ public final class CoverageStudy {
         return sorted.isEmpty() ? Double.NaN : sorted.get(sorted.size() / 2);
     }
 
-    /** Prints the table. Arguments: sets per design (10,000), seed (1). */
+    /**
+     * Prints the table. Arguments: sets per design (10,000), seed (1). With {@code efficacy} before
+     * them, the table of {@link EfficacyCoverage}.
+     */
     public static void main(String[] arguments) {
+        if (arguments.length > 0 && arguments[0].equals("efficacy")) {
+            EfficacyCoverage.print(arguments);
+            return;
+        }
         int sets = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 10_000;
         long seed = arguments.length > 1 ? Long.parseLong(arguments[1]) : 1;
         CoverageStudy study = new CoverageStudy(DensityEstimator.standard());
