@@ -1,19 +1,25 @@
 package jarwise.store;
 
 import jarwise.base.Require;
+import jarwise.sample.CollectedSample;
 import jarwise.sample.Purpose;
+import jarwise.sample.SampleRole;
+import jarwise.sample.SampleState;
 import jarwise.sample.SamplingMethod;
+import jarwise.tally.StageKey;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Which counts are wanted.
  *
  * @param nursery slug of the site
  * @param method how the samples were taken; methods are never mixed
- * @param pest pest code
- * @param lifeStages stages added up, at least one
+ * @param stages stages added up, at least one
  * @param from first day
  * @param to last day
  * @param purpose random samples for a mean; empty for both kinds
@@ -24,8 +30,7 @@ import java.util.Optional;
 public record CountQuery(
         String nursery,
         SamplingMethod method,
-        String pest,
-        List<String> lifeStages,
+        List<StageKey> stages,
         LocalDate from,
         LocalDate to,
         Optional<Purpose> purpose,
@@ -33,24 +38,25 @@ public record CountQuery(
         Optional<String> bench,
         Optional<String> variety) {
 
+    private static final Set<SampleState> READ =
+            EnumSet.of(SampleState.READ, SampleState.PARTLY_READ);
+
     public CountQuery {
-        Require.atLeast("life stages", lifeStages.size(), 1);
-        lifeStages = List.copyOf(lifeStages);
+        Require.atLeast("life stages", stages.size(), 1);
+        stages = List.copyOf(stages);
     }
 
     /** {@return random samples of every place: what a mean may be made of} */
     public static CountQuery random(
             String nursery,
             SamplingMethod method,
-            String pest,
-            List<String> lifeStages,
+            List<StageKey> stages,
             LocalDate from,
             LocalDate to) {
         return new CountQuery(
                 nursery,
                 method,
-                pest,
-                lifeStages,
+                stages,
                 from,
                 to,
                 Optional.of(Purpose.RANDOM),
@@ -59,22 +65,43 @@ public record CountQuery(
                 Optional.empty());
     }
 
-    String sql() {
-        return "select s.*, t.individuals as individuals from sample s join (select c.sample,"
-                + " sum(c.individuals) as individuals, count(*) as stages from sample_count c"
-                + " join sample w on w.nursery = c.nursery and w.code = c.sample"
-                + " where c.nursery = :nursery and c.pest = :pest and c.life_stage in (<stages>)"
-                + " and w.method = :method and w.collected_on between :from and :to"
-                + " group by c.sample) t on t.sample = s.code"
-                // Said twice, or every sample ever read is looked at for those of some days.
-                + " where s.nursery = :nursery and s.method = :method"
-                + " and s.collected_on between :from and :to"
-                + " and t.stages = :all and s.role = 'crop'"
-                + " and s.state in ('read', 'partly_read')"
-                + (purpose.isPresent() ? " and s.purpose = :purpose" : "")
-                + (house.isPresent() ? " and s.house = :house" : "")
-                + (bench.isPresent() ? " and s.bench = :bench" : "")
-                + (variety.isPresent() ? " and s.variety = :variety" : "")
-                + " order by s.collected_on, s.code";
+    /**
+     * What a sample adds to the counts asked for, individuals added up over the stages.
+     *
+     * @return empty for a sample that is not asked for, and for one in which any of these stages
+     *     was not read: not read is no zero
+     */
+    public Optional<CountedSample> of(TalliedSample tallied) {
+        return asksFor(tallied.sample())
+                ? individuals(tallied.individuals())
+                        .map(sum -> new CountedSample(tallied.sample(), sum))
+                : Optional.empty();
+    }
+
+    private boolean asksFor(CollectedSample sample) {
+        return sample.method() == method
+                && sample.role() == SampleRole.CROP
+                && READ.contains(sample.state())
+                && sample.collectedOn().filter(this::covers).isPresent()
+                && (purpose.isEmpty() || purpose.get() == sample.purpose())
+                && (house.isEmpty() || house.equals(sample.place().house()))
+                && (bench.isEmpty() || bench.equals(sample.place().bench()))
+                && (variety.isEmpty() || variety.equals(sample.place().variety()));
+    }
+
+    private boolean covers(LocalDate day) {
+        return !day.isBefore(from) && !day.isAfter(to);
+    }
+
+    private Optional<Long> individuals(Map<StageKey, Long> counts) {
+        long sum = 0;
+        for (StageKey stage : stages) {
+            Long individuals = counts.get(stage);
+            if (individuals == null) {
+                return Optional.empty();
+            }
+            sum += individuals;
+        }
+        return Optional.of(sum);
     }
 }

@@ -1,8 +1,6 @@
 package jarwise.store;
 
 import jarwise.sample.CollectedSample;
-import java.sql.ResultSet;
-import java.sql.SQLException;
 
 /**
  * A sample and what was counted in it.
@@ -10,9 +8,4 @@ import java.sql.SQLException;
  * @param sample the sample
  * @param individuals of the pest and stages asked for
  */
-public record CountedSample(CollectedSample sample, long individuals) {
-
-    static CountedSample read(ResultSet row) throws SQLException {
-        return new CountedSample(SampleRow.read(row), row.getLong("individuals"));
-    }
-}
+public record CountedSample(CollectedSample sample, long individuals) {}

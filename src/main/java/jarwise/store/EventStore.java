@@ -253,6 +253,31 @@ public final class EventStore {
                                 .one());
     }
 
+    /**
+     * A sample that events were added to.
+     *
+     * @param nursery slug of the site
+     * @param sample its code
+     */
+    public record Changed(String nursery, SampleCode sample) {}
+
+    /** {@return samples with events after a position, at most so many} */
+    public List<Changed> changedAfter(long position, int most) {
+        return database.read(
+                handle ->
+                        handle.createQuery(
+                                        "select distinct nursery, sample from event"
+                                                + " where position > :position limit :most")
+                                .bind("position", position)
+                                .bind("most", most)
+                                .map(
+                                        (row, context) ->
+                                                new Changed(
+                                                        row.getString(1),
+                                                        new SampleCode(row.getString(2))))
+                                .list());
+    }
+
     /** {@return how many events there are} */
     public long count() {
         return database.read(

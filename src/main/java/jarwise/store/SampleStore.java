@@ -8,7 +8,9 @@ import jarwise.sample.SamplingMethod;
 import jarwise.tally.StageKey;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
@@ -58,29 +60,6 @@ public final class SampleStore {
                                 .list());
     }
 
-    /**
-     * A page of samples, newest day first.
-     *
-     * @param part part of a code, any case; empty for all
-     * @param skip how many to leave out at the start
-     * @param most how many at most
-     */
-    public List<CollectedSample> list(String nursery, String part, int skip, int most) {
-        return database.read(
-                handle ->
-                        handle.createQuery(
-                                        "select * from sample where nursery = :nursery"
-                                                + " and lower(code) like :part escape '!'"
-                                                + " order by collected_on desc, code"
-                                                + " limit :most offset :skip")
-                                .bind("nursery", nursery)
-                                .bind("part", contains(part))
-                                .bind("most", most)
-                                .bind("skip", skip)
-                                .map((row, context) -> SampleRow.read(row))
-                                .list());
-    }
-
     /** {@return a page of the samples a filter lets through, those cut last first} */
     public List<CollectedSample> list(String nursery, SampleFilter filter, int skip, int most) {
         String sql =
@@ -121,14 +100,31 @@ public final class SampleStore {
                                 .toList());
     }
 
+    /** {@return codes of the samples cut on a day, in any order} */
+    public List<String> codes(String nursery, LocalDate day) {
+        return database.read(
+                handle ->
+                        handle.createQuery(
+                                        "select code from sample where nursery = :nursery"
+                                                + " and collected_on = :day")
+                                .bind("nursery", nursery)
+                                .bind("day", day.toString())
+                                .mapTo(String.class)
+                                .list());
+    }
+
     private static String condition(SampleFilter filter) {
-        return "nursery = :nursery and lower(code) like :part escape '!'"
+        return "nursery = :nursery"
+                + (filter.part().isEmpty() ? "" : " and lower(code) like :part escape '!'")
                 + (filter.state().isPresent() ? " and state = :state" : "")
                 + (filter.day().isPresent() ? " and collected_on = :day" : "");
     }
 
     private static Query bound(Query query, String nursery, SampleFilter filter) {
-        Query bound = query.bind("nursery", nursery).bind("part", contains(filter.part()));
+        Query bound = query.bind("nursery", nursery);
+        if (!filter.part().isEmpty()) {
+            bound = bound.bind("part", contains(filter.part()));
+        }
         if (filter.state().isPresent()) {
             bound = bound.bind("state", SampleRow.word(filter.state().get()));
         }
@@ -181,48 +177,56 @@ public final class SampleStore {
                                 .one());
     }
 
-    /**
-     * Counts of crop samples, individuals added up over the stages asked for. A sample in which one
-     * of these stages was not read is left out: not read is no zero.
-     */
+    /** {@return counts that a mean may be made of, by day and code} */
     public List<CountedSample> counts(CountQuery query) {
-        return database.read(
-                handle -> {
-                    Query sql =
-                            handle.createQuery(query.sql())
-                                    .bindList("stages", query.lifeStages())
-                                    .bind("nursery", query.nursery())
-                                    .bind("method", SampleRow.word(query.method()))
-                                    .bind("pest", query.pest())
-                                    .bind("from", query.from().toString())
-                                    .bind("to", query.to().toString())
-                                    .bind("all", query.lifeStages().size());
-                    query.bench().ifPresent(bench -> sql.bind("bench", bench));
-                    query.variety().ifPresent(variety -> sql.bind("variety", variety));
-                    query.house().ifPresent(house -> sql.bind("house", house));
-                    query.purpose()
-                            .ifPresent(purpose -> sql.bind("purpose", SampleRow.word(purpose)));
-                    return sql.map((row, context) -> CountedSample.read(row)).list();
-                });
+        return tallied(query.nursery(), query.from(), query.to()).stream()
+                .flatMap(tallied -> query.of(tallied).stream())
+                .toList();
     }
 
-    /** {@return pests of which any stage was read in a crop sample in these days, by code} */
-    public List<String> pestsRead(String nursery, LocalDate from, LocalDate to) {
+    /** {@return samples cut from one day to another with all their counts, by day and code} */
+    public List<TalliedSample> tallied(String nursery, LocalDate from, LocalDate to) {
+        Map<String, Map<StageKey, Long>> counts = countsBySample(nursery, from, to);
+        return between(nursery, from, to).stream()
+                .map(
+                        sample ->
+                                new TalliedSample(
+                                        sample,
+                                        counts.getOrDefault(sample.code().text(), Map.of())))
+                .toList();
+    }
+
+    /** The samples of these days come first, or every count ever made would be looked at. */
+    private Map<String, Map<StageKey, Long>> countsBySample(
+            String nursery, LocalDate from, LocalDate to) {
+        Map<StageKey, StageKey> shared = new HashMap<>();
         return database.read(
                 handle ->
                         handle.createQuery(
-                                        "select p.code from pest p where p.code in"
-                                                + " (select c.pest from sample_count c where"
-                                                + " c.nursery = :nursery and c.sample in"
-                                                + " (select code from sample where nursery ="
-                                                + " :nursery and role = 'crop' and"
-                                                + DAYS
-                                                + ")) order by p.code")
+                                        "select c.sample, c.pest, c.life_stage, c.individuals from"
+                                                + " sample s cross join sample_count c"
+                                                + " where c.nursery = s.nursery"
+                                                + " and c.sample = s.code"
+                                                + " and s.nursery = :nursery and"
+                                                + DAYS)
                                 .bind("nursery", nursery)
                                 .bind("from", from.toString())
                                 .bind("to", to.toString())
-                                .mapTo(String.class)
-                                .list());
+                                .reduceResultSet(
+                                        new HashMap<String, Map<StageKey, Long>>(),
+                                        (counts, row, context) -> {
+                                            StageKey stage =
+                                                    new StageKey(
+                                                            row.getString(2), row.getString(3));
+                                            counts.computeIfAbsent(
+                                                            row.getString(1),
+                                                            code -> new HashMap<>())
+                                                    .put(
+                                                            shared.computeIfAbsent(
+                                                                    stage, same -> same),
+                                                            row.getLong(4));
+                                            return counts;
+                                        }));
     }
 
     /** {@return the last day on which any sample was cut; empty before the first} */

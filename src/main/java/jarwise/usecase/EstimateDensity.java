@@ -133,7 +133,7 @@ public record EstimateDensity(
     }
 
     private Optional<KPrior> priorBefore(LocalDate day) {
-        return estimates.prior(history.before(day));
+        return history.priorBefore(day);
     }
 
     private static LocalDate firstDay(List<CollectedSample> samples, LocalDate otherwise) {

@@ -122,8 +122,7 @@ class EventStoreTest {
                 CountQuery.random(
                         "lane",
                         SamplingMethod.WASH,
-                        "FRANOC",
-                        List.of("larva1", "larva2"),
+                        List.of(new StageKey("FRANOC", "larva1"), new StageKey("FRANOC", "larva2")),
                         day,
                         day));
     }

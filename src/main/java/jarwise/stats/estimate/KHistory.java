@@ -33,8 +33,7 @@ final class KHistory {
         List<double[]> likelihoods = new ArrayList<>();
         int samples = 0;
         for (Collection<Observation> group : groups) {
-            boolean find = group.stream().anyMatch(o -> o.individuals() > 0);
-            if (group.size() > 1 && find) {
+            if (KPrior.tells(List.copyOf(group))) {
                 likelihoods.add(likelihood(new CountLikelihood(CountData.of(group))));
                 samples += group.size();
             }

@@ -64,6 +64,16 @@ public record KPrior(double medianK, double logSpread) {
         return KHistory.prior(groups);
     }
 
+    /**
+     * Whether samples say anything about k.
+     *
+     * @param group samples of one group
+     * @return whether there are at least two, and a find among them
+     */
+    public static boolean tells(Collection<Observation> group) {
+        return group.size() > 1 && group.stream().anyMatch(one -> one.individuals() > 0);
+    }
+
     /** {@return natural logarithm of the density of ln k, without its constant} */
     double logWeight(double logK) {
         double z = (logK - Math.log(medianK)) / logSpread;

@@ -3,7 +3,6 @@ package jarwise.usecase.findings;
 import jarwise.decision.Finding.Subject;
 import jarwise.decision.Stand;
 import jarwise.sample.CollectedSample;
-import jarwise.sample.Fluid;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
@@ -15,15 +14,19 @@ import jarwise.store.EventStore;
 import jarwise.store.PestStore;
 import jarwise.store.SampleStore;
 import jarwise.store.SettingsStore;
+import jarwise.store.TalliedSample;
+import jarwise.tally.StageKey;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Counts of one site as findings need them, with as few questions to the database as there are. */
 public final class SiteCounts {
@@ -34,7 +37,7 @@ public final class SiteCounts {
     private final SampleStore samples;
     private final SettingsStore settings;
     private final PestStore pests;
-    private final EventStore events;
+    private final SampleMemory memory;
     private final Estimates estimates = new Estimates();
     private final Map<HistoryKey, KnownHistory> histories = new ConcurrentHashMap<>();
 
@@ -44,14 +47,12 @@ public final class SiteCounts {
         this.samples = samples;
         this.settings = settings;
         this.pests = pests;
-        this.events = events;
+        this.memory = new SampleMemory(samples, events);
     }
 
-    private record HistoryKey(String nursery, Subject subject, LocalDate from, LocalDate to) {}
+    private record HistoryKey(String nursery, List<StageKey> stages, LocalDate to) {}
 
     private record KnownHistory(long eventPosition, EarlierRounds history) {}
-
-    private record Place(Stand stand, LocalDate day) {}
 
     /** {@return the engine, with its memory} */
     public Estimates estimates() {
@@ -76,11 +77,17 @@ public final class SiteCounts {
     /** {@return crop samples taken by one method in these days, whatever became of them} */
     public List<CollectedSample> cropSamples(
             String nursery, SamplingMethod method, LocalDate from, LocalDate to) {
-        return samples.between(nursery, from, to).stream()
+        return tallied(nursery, from, to)
+                .map(TalliedSample::sample)
                 .filter(sample -> sample.method() == method)
                 .filter(sample -> sample.role() == SampleRole.CROP)
                 .filter(sample -> sample.state() != SampleState.PLANNED)
                 .toList();
+    }
+
+    private Stream<TalliedSample> tallied(String nursery, LocalDate from, LocalDate to) {
+        return memory.days(nursery, from, to).values().stream()
+                .flatMap(day -> day.samples().stream());
     }
 
     /** {@return what was counted by wash, by sample} */
@@ -106,18 +113,18 @@ public final class SiteCounts {
             List<String> lifeStages,
             LocalDate from,
             LocalDate to) {
-        return samples.counts(
+        CountQuery query =
                 new CountQuery(
                         nursery,
                         method,
-                        pest,
-                        lifeStages,
+                        lifeStages.stream().map(stage -> new StageKey(pest, stage)).toList(),
                         from,
                         to,
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
-                        Optional.empty()));
+                        Optional.empty());
+        return tallied(nursery, from, to).flatMap(one -> query.of(one).stream()).toList();
     }
 
     /**
@@ -162,44 +169,25 @@ public final class SiteCounts {
      * the costliest part of a page.
      */
     public EarlierRounds history(String nursery, SiteRules rules, Subject subject, LocalDate to) {
-        HistoryKey key = new HistoryKey(nursery, subject, to.minusDays(HISTORY_DAYS), to);
-        long position = events.lastPosition();
+        List<StageKey> stages =
+                rules.stagesOf(subject).stream()
+                        .map(stage -> new StageKey(subject.pest(), stage))
+                        .toList();
+        HistoryKey key = new HistoryKey(nursery, stages, to);
+        long position = memory.position();
         KnownHistory known = histories.get(key);
         if (known == null || known.eventPosition() != position) {
             histories.values().removeIf(old -> old.eventPosition() != position);
-            known = new KnownHistory(position, readHistory(key, rules.stagesOf(subject)));
+            known = new KnownHistory(position, readHistory(key));
             histories.put(key, known);
         }
         return known.history();
     }
 
-    private EarlierRounds readHistory(HistoryKey key, List<String> lifeStages) {
-        Map<Place, List<Observation>> groups = new HashMap<>();
-        for (CountedSample counted :
-                samples.counts(
-                        CountQuery.random(
-                                key.nursery(),
-                                SamplingMethod.WASH,
-                                key.subject().pest(),
-                                lifeStages,
-                                key.from(),
-                                key.to()))) {
-            CollectedSample sample = counted.sample();
-            boolean water = sample.wash().fluid().equals(Optional.of(Fluid.WATER));
-            double share = sample.reading().filterShare();
-            if (!water && share > 0 && sample.collectedOn().isPresent()) {
-                groups.computeIfAbsent(
-                                new Place(standOf(sample), sample.collectedOn().get()),
-                                place -> new ArrayList<>())
-                        .add(new Observation(counted.individuals(), sample.samplingUnits(), share));
-            }
-        }
-        return new EarlierRounds(
-                groups.entrySet().stream()
-                        .map(
-                                group ->
-                                        new EarlierRounds.Group(
-                                                group.getKey().day(), group.getValue()))
-                        .toList());
+    private EarlierRounds readHistory(HistoryKey key) {
+        NavigableMap<LocalDate, List<List<Observation>>> groups = new TreeMap<>();
+        memory.days(key.nursery(), key.to().minusDays(HISTORY_DAYS), key.to())
+                .forEach((day, there) -> groups.put(day, there.washed(key.stages())));
+        return new EarlierRounds(estimates, groups);
     }
 }

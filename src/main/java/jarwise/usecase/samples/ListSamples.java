@@ -13,7 +13,9 @@ import jarwise.store.SiteStore;
 import jarwise.tally.StageKey;
 import java.math.BigInteger;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,13 +28,25 @@ import java.util.regex.Pattern;
  * @param pests what can be counted
  * @param readers who reads
  * @param events which sample came with a sheet
+ * @param numbers how many samples there are
  */
 public record ListSamples(
         SampleStore samples,
         SiteStore sites,
         PestStore pests,
         ReaderStore readers,
-        EventStore events) {
+        EventStore events,
+        SampleNumbers numbers) {
+
+    /** Lists what is in these stores. */
+    public ListSamples(
+            SampleStore samples,
+            SiteStore sites,
+            PestStore pests,
+            ReaderStore readers,
+            EventStore events) {
+        this(samples, sites, pests, readers, events, new SampleNumbers(samples, events));
+    }
 
     /** Samples on one page. */
     public static final int PAGE = 50;
@@ -76,7 +90,7 @@ public record ListSamples(
 
     /** {@return a page of samples, those cut last first} */
     public Listed run(String nursery, SampleFilter filter, int page) {
-        int found = samples.count(nursery, filter);
+        int found = numbers.of(nursery, filter);
         int last = Math.max(1, (found + PAGE - 1) / PAGE);
         int shown = Math.max(1, Math.min(page, last));
         List<Row> rows =
@@ -107,10 +121,9 @@ public record ListSamples(
     private String nextCode(String nursery) {
         String newest =
                 samples.list(nursery, SampleFilter.ALL, 0, PAGE).stream()
-                        .map(CollectedSample::code)
-                        .filter(code -> !cameWithASheet(nursery, code))
-                        .map(SampleCode::text)
+                        .filter(sample -> !cameWithASheet(nursery, sample.code()))
                         .findFirst()
+                        .map(sample -> lastOfItsDay(nursery, sample))
                         .orElse("S-000");
         Matcher numbered = NUMBERED.matcher(newest);
         if (!numbered.matches()) {
@@ -127,5 +140,26 @@ public record ListSamples(
             }
         }
         return "";
+    }
+
+    /** The highest number of that day's codes that begin as this one does. */
+    private String lastOfItsDay(String nursery, CollectedSample sample) {
+        Matcher numbered = NUMBERED.matcher(sample.code().text());
+        if (!numbered.matches() || sample.collectedOn().isEmpty()) {
+            return sample.code().text();
+        }
+        return samples.codes(nursery, sample.collectedOn().get()).stream()
+                .filter(code -> numberAfter(numbered.group(1), code).isPresent())
+                .max(
+                        Comparator.comparing(
+                                code -> numberAfter(numbered.group(1), code).orElseThrow()))
+                .orElse(sample.code().text());
+    }
+
+    private static Optional<BigInteger> numberAfter(String beginning, String code) {
+        Matcher numbered = NUMBERED.matcher(code);
+        return numbered.matches() && numbered.group(1).equals(beginning)
+                ? Optional.of(new BigInteger(numbered.group(2)))
+                : Optional.empty();
     }
 }
