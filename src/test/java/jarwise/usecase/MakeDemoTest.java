@@ -8,6 +8,7 @@ import jarwise.pest.LifeStage;
 import jarwise.pest.Pest;
 import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
+import jarwise.sample.SampleFilter;
 import jarwise.site.Nursery;
 import jarwise.site.Setting;
 import jarwise.store.Database;
@@ -201,7 +202,7 @@ class MakeDemoTest {
     private static List<SampleCode> codes(Path folder) {
         try (Database database = Database.open(folder.toString())) {
             return new SampleStore(database)
-                    .list(DemoSite.NURSERY.slug(), "", 0, 10_000).stream()
+                    .list(DemoSite.NURSERY.slug(), SampleFilter.ALL, 0, 10_000).stream()
                             .map(CollectedSample::code)
                             .toList();
         }

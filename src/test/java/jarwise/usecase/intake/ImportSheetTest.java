@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
+import jarwise.sample.SampleFilter;
 import jarwise.sample.SampleState;
 import jarwise.tally.StageKey;
 import jarwise.wire.table.FaultKind;
@@ -258,7 +259,7 @@ class ImportSheetTest {
         assertThat(plan.newSamples()).isEqualTo(72);
         StageKey any = new StageKey("UNNAMED", "any");
         Map<String, Long> totals = new java.util.TreeMap<>();
-        for (CollectedSample sample : intake.samples().list(NURSERY, "", 0, 100)) {
+        for (CollectedSample sample : intake.samples().list(NURSERY, SampleFilter.ALL, 0, 100)) {
             long count = intake.counts(sample.code().text()).getOrDefault(any, -1L);
             totals.merge(sample.attributes().getOrDefault("spray", ""), count, Long::sum);
         }

@@ -4,6 +4,7 @@ import jarwise.pest.LifeStage;
 import jarwise.pest.Pest;
 import jarwise.pest.StageMark;
 import jarwise.sample.SampleCode;
+import jarwise.sample.SampleFilter;
 import jarwise.site.Nursery;
 import jarwise.store.Database;
 import jarwise.store.EventStore;
@@ -106,7 +107,7 @@ final class Intake implements AutoCloseable {
     Map<String, Map<StageKey, Long>> allCounts() {
         Map<String, Map<StageKey, Long>> all = new TreeMap<>();
         samples()
-                .list(NURSERY, "", 0, 100_000)
+                .list(NURSERY, SampleFilter.ALL, 0, 100_000)
                 .forEach(sample -> all.put(sample.code().text(), counts(sample.code().text())));
         return all;
     }
