@@ -5,6 +5,9 @@ import jarwise.sample.SampleCode;
 import jarwise.tally.EventId;
 import jarwise.tally.SampleEvent;
 import jarwise.wire.DeedJson;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -258,24 +261,30 @@ public final class EventStore {
      *
      * @param nursery slug of the site
      * @param sample its code
+     * @param day on which it was cut, as far as is known now
      */
-    public record Changed(String nursery, SampleCode sample) {}
+    public record Changed(String nursery, SampleCode sample, Optional<LocalDate> day) {}
 
     /** {@return samples with events after a position, at most so many} */
     public List<Changed> changedAfter(long position, int most) {
         return database.read(
                 handle ->
                         handle.createQuery(
-                                        "select distinct nursery, sample from event"
-                                                + " where position > :position limit :most")
+                                        "select distinct e.nursery, e.sample, s.collected_on"
+                                                + " from event e left join sample s"
+                                                + " on s.nursery = e.nursery and s.code = e.sample"
+                                                + " where e.position > :position limit :most")
                                 .bind("position", position)
                                 .bind("most", most)
-                                .map(
-                                        (row, context) ->
-                                                new Changed(
-                                                        row.getString(1),
-                                                        new SampleCode(row.getString(2))))
+                                .map((row, context) -> changed(row))
                                 .list());
+    }
+
+    private static Changed changed(ResultSet row) throws SQLException {
+        return new Changed(
+                row.getString(1),
+                new SampleCode(row.getString(2)),
+                new Columns(row).optionalDay("collected_on"));
     }
 
     /** {@return how many events there are} */

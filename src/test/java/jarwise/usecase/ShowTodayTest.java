@@ -103,9 +103,12 @@ class ShowTodayTest {
         assertThat(only(Due.Answer.class, at(Story.NOW)).samples()).isEqualTo(1);
     }
 
-    /** The page stays quick because it asks little: the same number however many jars there are. */
+    /**
+     * The page stays quick because it asks little, and no more the more jars there are. Some of it
+     * is only whether anything was recorded since.
+     */
     @Test
-    void asksTheDatabaseTheSameFewQuestionsForAnyNumberOfJars() {
+    void asksTheDatabaseAFewQuestionsAndNoMoreForMoreJars() {
         Story.toldTo(site);
         int questions = site.questionsAskedBy(() -> at(Story.NOW));
         site.with(
@@ -118,8 +121,8 @@ class ShowTodayTest {
                         .toList());
 
         assertThat(site.questionsAskedBy(() -> at(Story.NOW)))
-                .isEqualTo(questions)
-                .isLessThanOrEqualTo(20);
+                .isLessThanOrEqualTo(questions)
+                .isLessThanOrEqualTo(25);
     }
 
     private Optional<Verdict> verdictOf(Today today, String bench) {

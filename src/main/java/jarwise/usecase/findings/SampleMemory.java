@@ -1,5 +1,6 @@
 package jarwise.usecase.findings;
 
+import jarwise.sample.SampleCode;
 import jarwise.store.EventStore;
 import jarwise.store.SampleStore;
 import jarwise.store.TalliedSample;
@@ -27,8 +28,10 @@ final class SampleMemory {
     private final SampleStore samples;
     private final EventStore events;
     private final Map<String, NavigableMap<LocalDate, SampleDay>> nurseries = new HashMap<>();
-    private final Map<EventStore.Changed, LocalDate> dayOf = new HashMap<>();
+    private final Map<Known, LocalDate> dayOf = new HashMap<>();
     private long position = -1;
+
+    private record Known(String nursery, SampleCode code) {}
 
     SampleMemory(SampleStore samples, EventStore events) {
         this.samples = samples;
@@ -99,8 +102,8 @@ final class SampleMemory {
         return tallied.sample().collectedOn().orElseThrow();
     }
 
-    private static EventStore.Changed key(String nursery, TalliedSample tallied) {
-        return new EventStore.Changed(nursery, tallied.sample().code());
+    private static Known key(String nursery, TalliedSample tallied) {
+        return new Known(nursery, tallied.sample().code());
     }
 
     private void catchUp() {
@@ -119,13 +122,11 @@ final class SampleMemory {
     private void forgetDays(EventStore.Changed changed) {
         NavigableMap<LocalDate, SampleDay> known =
                 nurseries.getOrDefault(changed.nursery(), new TreeMap<>());
-        LocalDate before = dayOf.remove(changed);
+        LocalDate before = dayOf.remove(new Known(changed.nursery(), changed.sample()));
         if (before != null) {
             known.remove(before);
         }
-        samples.find(changed.nursery(), changed.sample())
-                .flatMap(sample -> sample.collectedOn())
-                .ifPresent(known::remove);
+        changed.day().ifPresent(known::remove);
     }
 
     private void forgetAll() {
