@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * How often do the limits of an efficacy cover the true one? Jars of 6 to 14 growing points; a trial
- * with an empty group counts by the boundary rule, a limit that is not there being endless.
+ * How often do the limits of an efficacy cover the true one? Jars of 6 to 14 growing points; a
+ * trial with an empty group counts by the boundary rule, a limit that is not there being endless.
  */
 public final class EfficacyCoverage {
 
@@ -32,10 +32,7 @@ public final class EfficacyCoverage {
         }
 
         double efficacy() {
-            return 1
-                    - densities.get(3)
-                            / densities.get(2)
-                            * (densities.get(0) / densities.get(1));
+            return 1 - densities.get(3) / densities.get(2) * (densities.get(0) / densities.get(1));
         }
     }
 
@@ -105,8 +102,7 @@ public final class EfficacyCoverage {
         for (int i = 0; i < design.jars().get(group); i++) {
             double units = 6 + random.below(9);
             double mean = units * design.densities().get(group);
-            jars.add(
-                    Observation.of(random.count(new NegativeBinomial(mean, design.k())), units));
+            jars.add(Observation.of(random.count(new NegativeBinomial(mean, design.k())), units));
         }
         return jars;
     }

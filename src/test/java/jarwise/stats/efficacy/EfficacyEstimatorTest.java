@@ -52,7 +52,9 @@ class EfficacyEstimatorTest {
         EfficacyTrial trial = Trials.drawn(seed);
         EfficacyEstimate plain = PROFILE.estimate(trial);
         EfficacyEstimate turned =
-                PROFILE.estimate(new EfficacyTrial(trial.check(), trial.treated()));
+                PROFILE.estimate(
+                        new EfficacyTrial(
+                                /* treated= */ trial.check(), /* check= */ trial.treated()));
 
         double interaction = plain.interaction().orElseThrow();
         assertThat(turned.interaction().orElseThrow()).isCloseTo(-interaction, within(1e-7));
