@@ -26,6 +26,14 @@ public final class PlanCommands {
                 new CommandEntry(
                         "plan compare",
                         "what a trial of a treatment could tell, before spraying",
-                        PlanCompareCommand::new));
+                        PlanCompareCommand::new),
+                new CommandEntry(
+                        "plan decide",
+                        "at which totals counting may stop, and how often that is right",
+                        PlanDecideCommand::new),
+                new CommandEntry(
+                        "plan precision-line",
+                        "at which totals the mean is known well enough",
+                        PlanPrecisionLineCommand::new));
     }
 }
