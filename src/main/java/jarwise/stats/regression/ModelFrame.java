@@ -25,6 +25,35 @@ public final class ModelFrame {
         this.design = design;
     }
 
+    /**
+     * Takes many rows at once, each a sample of its own.
+     *
+     * @param coefficients what each value of a design row stands for
+     * @param rows row after row, each with one finite value a coefficient
+     * @param exposure sampling units times share of the filter read, above 0, for each row
+     * @param counts individuals of each row, 0 or more
+     * @return the frame
+     * @throws InvalidInput if the arrays do not fit together or hold what is out of range
+     */
+    public static ModelFrame ofRows(
+            List<Coefficient> coefficients, double[] rows, double[] exposure, long[] counts) {
+        int p = coefficients.size();
+        boolean fits = rows.length == (long) p * counts.length && exposure.length == counts.length;
+        if (p == 0
+                || !fits
+                || !Arrays.stream(rows).allMatch(Double::isFinite)
+                || !Arrays.stream(exposure).allMatch(e -> e > 0 && e < Double.POSITIVE_INFINITY)
+                || !Arrays.stream(counts).allMatch(count -> count >= 0)) {
+            throw new InvalidInput(
+                    ("There are %d values of the design, %d exposures and %d counts for %d"
+                                    + " coefficients; each count needs a finite value a coefficient and"
+                                    + " an exposure above 0. Maybe one list is too short.")
+                            .formatted(rows.length, exposure.length, counts.length, p));
+        }
+        return new ModelFrame(
+                coefficients, new RowCells(p, rows, exposure, counts).design());
+    }
+
     /** {@return what each column of the design stands for} */
     public List<Coefficient> coefficients() {
         return coefficients;

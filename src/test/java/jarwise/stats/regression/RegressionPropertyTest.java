@@ -161,6 +161,33 @@ class RegressionPropertyTest {
         return frame.build();
     }
 
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("jarwise.Seeds#some")
+    void rowsTakenAtOnceAreTheSameAsOneByOne(long seed) {
+        List<ModelRow> rows = rows(seed, 24);
+        ModelFrame frame = TERMS.frame(rows);
+        int p = frame.coefficients().size();
+        double[] design = new double[rows.size() * p];
+        for (int i = 0; i < rows.size(); i++) {
+            String group = rows.get(i).values().get("g");
+            design[i * p] = 1;
+            design[i * p + 1] = "g1".equals(group) ? 1 : 0;
+            design[i * p + 2] = "g2".equals(group) ? 1 : 0;
+            design[i * p + 3] = Double.parseDouble(rows.get(i).values().getOrDefault("x", ""));
+        }
+        ModelFrame atOnce =
+                ModelFrame.ofRows(
+                        frame.coefficients(),
+                        design,
+                        rows.stream().mapToDouble(ModelRow::exposure).toArray(),
+                        rows.stream().mapToLong(ModelRow::individuals).toArray());
+
+        assertThat(NegativeBinomialRegression.fit(atOnce).logLikelihood())
+                .isCloseTo(
+                        NegativeBinomialRegression.fit(frame).logLikelihood(), within(1e-9));
+        assertThat(atOnce.design().cells()).isEqualTo(frame.design().cells());
+    }
+
     @Test
     void countsThatScatterLessThanPoissonCountsHaveNoK() {
         List<ModelRow> rows = new ArrayList<>();
