@@ -4,7 +4,6 @@ import jarwise.base.Require;
 import jarwise.stats.thermal.StageCohort;
 import jarwise.stats.thermal.StageDelay;
 import jarwise.stats.thermal.TemperatureLimits;
-
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;

@@ -12,8 +12,8 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
- * Time of a regression: a million rows with and without a covariate, from arrays in memory, and
- * the profile limits of eight coefficients at a thousand rows.
+ * Time of a regression: a million rows with and without a covariate, from arrays in memory, and the
+ * profile limits of eight coefficients at a thousand rows.
  */
 public final class RegressionBench {
 
@@ -35,6 +35,7 @@ public final class RegressionBench {
         print("profile limits of 8 coefficients, 1,000 rows", 10.5, () -> limits(fit));
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // made once and only read
     private record Rows(double[] design, double[] exposure, long[] counts) {}
 
     /** An intercept, seven levels of two factors; the last column a covariate if wanted. */
@@ -91,7 +92,6 @@ public final class RegressionBench {
             }
         }
         Arrays.sort(millis);
-        System.out.printf(
-                "%-50s %9.2f ms, aim %6.1f ms%n", what, millis[ROUNDS / 2], target);
+        System.out.printf("%-50s %9.2f ms, aim %6.1f ms%n", what, millis[ROUNDS / 2], target);
     }
 }

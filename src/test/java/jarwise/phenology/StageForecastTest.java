@@ -10,13 +10,11 @@ import jarwise.phenology.StageForecast.Day;
 import jarwise.phenology.StageForecast.Present;
 import jarwise.stats.thermal.StageDelay;
 import jarwise.stats.thermal.ThermalConstants;
-
-import org.junit.jupiter.api.Test;
-
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 
 class StageForecastTest {
 

@@ -46,12 +46,11 @@ public final class ModelFrame {
                 || !Arrays.stream(counts).allMatch(count -> count >= 0)) {
             throw new InvalidInput(
                     ("There are %d values of the design, %d exposures and %d counts for %d"
-                                    + " coefficients; each count needs a finite value a coefficient and"
-                                    + " an exposure above 0. Maybe one list is too short.")
+                         + " coefficients; each count needs a finite value a coefficient and an"
+                         + " exposure above 0. Maybe one list is too short.")
                             .formatted(rows.length, exposure.length, counts.length, p));
         }
-        return new ModelFrame(
-                coefficients, new RowCells(p, rows, exposure, counts).design());
+        return new ModelFrame(coefficients, new RowCells(p, rows, exposure, counts).design());
     }
 
     /** {@return what each column of the design stands for} */

@@ -81,12 +81,11 @@ public final class NegativeBinomialRegression {
     /** The cells that hold coefficients in place: all but those that run off to a mean of 0. */
     private static boolean[] telling(Design design, Maximum top) {
         boolean[] telling = new boolean[design.cells()];
+        boolean anything = design.allIndividuals() > 0;
         for (int cell = 0; cell < telling.length; cell++) {
             double mean =
                     design.samples()[cell] * Math.exp(design.logMean(cell, top.coefficients()));
-            telling[cell] =
-                    design.allIndividuals() > 0
-                            && (design.individuals()[cell] > 0 || mean > NEARLY_NOTHING);
+            telling[cell] = anything && (design.individuals()[cell] > 0 || mean > NEARLY_NOTHING);
         }
         boolean separated =
                 new SymmetricSystem(design.products(cell -> telling[cell])).vanished().isPresent();

@@ -66,7 +66,7 @@ final class RowCells {
             hash = hash * 0x9E3779B97F4A7C15L + Double.doubleToRawLongBits(rows[j]);
         }
         hash ^= hash >>> 32;
-        return (int) (hash * 0x9E3779B97F4A7C15L >>> 33);
+        return (int) ((hash * 0x9E3779B97F4A7C15L) >>> 33);
     }
 
     private boolean same(int one, int other) {

@@ -6,6 +6,7 @@ import jarwise.numeric.PanelFunction;
 import jarwise.numeric.PeakPanels;
 import jarwise.stats.estimate.DetectionShare;
 import java.util.List;
+import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.univariate.BrentOptimizer;
@@ -24,6 +25,8 @@ public record ExtractionEfficiency(
         double estimate, double standardError, double lower, double upper) {
 
     /** Shares nearer to 0 or 1 than e^−40 are not looked at. */
+    private static final int POINTS = 16;
+
     private static final double FARTHEST_LOGIT = 40;
 
     /**
@@ -63,11 +66,12 @@ public record ExtractionEfficiency(
         Posterior posterior = new Posterior(found, known - found, List.copyOf(series));
         double peak = posterior.peak();
         double width = posterior.width(peak);
-        PanelFunction density = posterior.times(0, peak, width);
+        PanelFunction density =
+                PeakPanels.of(posterior::logDensity, peak, width, Double.POSITIVE_INFINITY);
         double all = density.integral();
-        double share = Posterior.share(peak);
-        double mean = share * posterior.times(1, peak, width).integral() / all;
-        double square = share * share * posterior.times(2, peak, width).integral() / all;
+        double mass = posterior.moment(0, peak, density);
+        double mean = posterior.moment(1, peak, density) / mass;
+        double square = posterior.moment(2, peak, density) / mass;
         double tail = (1 - confidenceLevel) / 2 * all;
         return new ExtractionEfficiency(
                 mean,
@@ -128,12 +132,22 @@ public record ExtractionEfficiency(
             return step / Math.sqrt(Math.max(curvature, 1e-4 * step * step));
         }
 
-        PanelFunction times(int power, double peak, double width) {
-            return PeakPanels.of(
-                    x -> logDensity(x) - power * logOnePlusExp(-x),
-                    peak,
-                    width,
-                    Double.POSITIVE_INFINITY);
+        /** Integral of density times a power of the share, over the panels of the density. */
+        double moment(int power, double peak, PanelFunction density) {
+            GaussIntegratorFactory gauss = new GaussIntegratorFactory();
+            double top = logDensity(peak);
+            double sum = 0;
+            for (int panel = 0; panel < density.panels(); panel++) {
+                sum +=
+                        gauss.legendre(POINTS, density.edge(panel), density.edge(panel + 1))
+                                .integrate(
+                                        x ->
+                                                Math.exp(
+                                                        logDensity(x)
+                                                                - top
+                                                                - power * logOnePlusExp(-x)));
+            }
+            return sum;
         }
     }
 }

@@ -2,7 +2,6 @@ package jarwise.stats.thermal;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
-
 import java.util.Arrays;
 import java.util.List;
 

@@ -183,8 +183,7 @@ class RegressionPropertyTest {
                         rows.stream().mapToLong(ModelRow::individuals).toArray());
 
         assertThat(NegativeBinomialRegression.fit(atOnce).logLikelihood())
-                .isCloseTo(
-                        NegativeBinomialRegression.fit(frame).logLikelihood(), within(1e-9));
+                .isCloseTo(NegativeBinomialRegression.fit(frame).logLikelihood(), within(1e-9));
         assertThat(atOnce.design().cells()).isEqualTo(frame.design().cells());
     }
 

@@ -6,14 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import jarwise.base.InvalidInput;
 import jarwise.stats.ReferenceTable;
-
+import java.util.List;
+import java.util.Random;
 import org.hipparchus.distribution.continuous.GammaDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-
-import java.util.List;
-import java.util.Random;
 
 class StageCohortTest {
 

@@ -6,15 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import jarwise.base.InvalidInput;
 import jarwise.stats.ReferenceTable;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class ThermalFitTest {
 

@@ -3,8 +3,10 @@ package jarwise.web.findings;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import jarwise.web.browser.BrowserTest;
 import java.nio.file.Path;
 import org.junit.jupiter.api.AfterEach;
@@ -92,6 +94,10 @@ class FindingsBrowserTest extends BrowserTest {
         Page page = page(DESK);
         page.navigate(server.page("findings?bench=P1-B5"));
 
+        // a mark shows its values once the page's script has come
+        page.locator(".tip")
+                .first()
+                .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.ATTACHED));
         page.locator("figure svg g circle").first().hover();
         assertThat(page.locator(".tip").first()).containsText("larvae in 8 jars");
         page.keyboard().press("Escape");
