@@ -1,5 +1,7 @@
 package jarwise.stats.regression;
 
+import java.util.Optional;
+
 /**
  * Newton's way up the likelihood, in the coefficients and ln k together, with steps that are halved
  * where they lead down. At a given k the likelihood has one top only; along k it may have several,
@@ -9,6 +11,13 @@ final class Climb {
 
     private static final int MOST_STEPS = 200;
     private static final double DECREMENT = 1e-11;
+
+    /** Near enough to see whether counts scatter more than Poisson counts. */
+    private static final double ROUGHLY = 1e-3;
+
+    /** Above this share of the individuals a rough look is enough to say that they do. */
+    private static final double CLEARLY = 0.01;
+
     private static final double FARTHEST_STEP_IN_LOG_K = 2;
 
     /** ln k beyond which counts of any size are Poisson counts. */
@@ -19,6 +28,9 @@ final class Climb {
 
     /** Designs of up to this many cells are searched from every start. */
     private static final int FEW_CELLS = 20_000;
+
+    /** From so many cells on it pays to look at a part first. */
+    private static final int MANY_CELLS = 100_000;
 
     private final Design design;
     private final LikelihoodPass pass;
@@ -33,10 +45,32 @@ final class Climb {
         return atK(start(), Double.POSITIVE_INFINITY);
     }
 
-    /** {@return the highest of all tops} */
+    /** {@return the highest of all tops; of many cells a part shows which of them it is} */
     Maximum highest() {
-        Maximum poisson = poisson();
+        if (design.cells() > MANY_CELLS) {
+            Optional<Maximum> top = fromAPart();
+            if (top.isPresent()) {
+                return top.get();
+            }
+        }
+        return highestFromScratch();
+    }
+
+    private Optional<Maximum> fromAPart() {
+        return design.part(design.cells() / FEW_CELLS + 1)
+                .map(part -> new Climb(part).highestFromScratch())
+                .filter(top -> top.converged() && top.k() < Double.POSITIVE_INFINITY)
+                .map(top -> near(top.coefficients(), top.k()))
+                .filter(top -> top.converged() && top.k() < Double.POSITIVE_INFINITY);
+    }
+
+    private Maximum highestFromScratch() {
+        Maximum poisson = atK(start(), Double.POSITIVE_INFINITY, ROUGHLY);
         double slope = pass.slopeAtPoisson(poisson.coefficients());
+        if (slope < CLEARLY * design.allIndividuals()) {
+            poisson = atK(poisson.coefficients(), Double.POSITIVE_INFINITY);
+            slope = pass.slopeAtPoisson(poisson.coefficients());
+        }
         Maximum best = poisson;
         if (slope > 1e-12 * design.allIndividuals()) {
             best = higher(best, from(poisson.coefficients(), momentK(poisson, slope)));
@@ -77,11 +111,15 @@ final class Climb {
 
     /** {@return the only top at a k} */
     Maximum atK(double[] coefficients, double k) {
+        return atK(coefficients, k, DECREMENT);
+    }
+
+    private Maximum atK(double[] coefficients, double k, double decrement) {
         double[] at = coefficients;
         LikelihoodPass.Sums sums = pass.at(at, k);
         for (int step = 0; step < MOST_STEPS; step++) {
             double[] move = solved(sums.observed(), sums.slope());
-            boolean last = product(move, sums.slope()) < DECREMENT;
+            boolean last = product(move, sums.slope()) < decrement;
             Point next = walk(at, Math.log(k), move, 0, sums);
             at = next.coefficients();
             sums = next.sums();

@@ -1,6 +1,9 @@
 package jarwise.stats.regression;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntPredicate;
 
 /**
@@ -34,6 +37,40 @@ record Design(
     /** {@return the design with other offsets and columns, of the same cells} */
     Design with(int otherColumns, double[] otherRows, double[] otherOffset) {
         return new Design(otherColumns, otherRows, otherOffset, samples, individuals, counts);
+    }
+
+    /**
+     * One cell in so many, as a place to start from.
+     *
+     * @param step every how-manieth cell
+     * @return them; empty where a cell holds several samples, whose single counts are not known
+     */
+    Optional<Design> part(int step) {
+        int number = (cells() + step - 1) / step;
+        double[] partRows = new double[number * columns];
+        double[] partOffset = new double[number];
+        double[] partIndividuals = new double[number];
+        Map<Long, Double> frequencies = new HashMap<>();
+        for (int i = 0; i < number; i++) {
+            int cell = i * step;
+            if (samples[cell] != 1) {
+                return Optional.empty();
+            }
+            System.arraycopy(rows, cell * columns, partRows, i * columns, columns);
+            partOffset[i] = offset[cell];
+            partIndividuals[i] = individuals[cell];
+            frequencies.merge((long) individuals[cell], 1.0, Double::sum);
+        }
+        double[] one = new double[number];
+        Arrays.fill(one, 1);
+        return Optional.of(
+                new Design(
+                        columns,
+                        partRows,
+                        partOffset,
+                        one,
+                        partIndividuals,
+                        new CountHistogram(frequencies)));
     }
 
     /** {@return the squares and products of the columns, over the cells that are kept} */

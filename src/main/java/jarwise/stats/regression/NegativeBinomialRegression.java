@@ -1,6 +1,7 @@
 package jarwise.stats.regression;
 
 import jarwise.base.InvalidInput;
+import java.util.Arrays;
 import java.util.OptionalInt;
 
 /** Fits how counts depend on places, treatments and days. */
@@ -82,16 +83,21 @@ public final class NegativeBinomialRegression {
     private static boolean[] telling(Design design, Maximum top) {
         boolean[] telling = new boolean[design.cells()];
         boolean anything = design.allIndividuals() > 0;
+        boolean all = true;
         for (int cell = 0; cell < telling.length; cell++) {
             double mean =
                     design.samples()[cell] * Math.exp(design.logMean(cell, top.coefficients()));
             telling[cell] = anything && (design.individuals()[cell] > 0 || mean > NEARLY_NOTHING);
+            all &= telling[cell];
         }
-        boolean separated =
-                new SymmetricSystem(design.products(cell -> telling[cell])).vanished().isPresent();
-        if (!separated) {
-            java.util.Arrays.fill(telling, true);
+        if (!all && isRegular(design, telling)) {
+            Arrays.fill(telling, true);
         }
         return telling;
+    }
+
+    /** Small means alone are no fault: the other cells may hold every coefficient in place. */
+    private static boolean isRegular(Design design, boolean[] telling) {
+        return new SymmetricSystem(design.products(cell -> telling[cell])).vanished().isEmpty();
     }
 }

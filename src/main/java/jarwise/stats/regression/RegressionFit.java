@@ -2,8 +2,10 @@ package jarwise.stats.regression;
 
 import jarwise.numeric.Roots;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /** A fitted regression: its coefficients, its k, and what can be asked of it. */
 public final class RegressionFit {
@@ -14,14 +16,18 @@ public final class RegressionFit {
     private final ModelFrame frame;
     private final Maximum top;
     private final SymmetricSystem information;
-    private final double[][] products;
-    private final SymmetricSystem rank;
+
+    /** Squares and products of the cells that hold coefficients in place; empty if all do. */
+    private final Optional<double[][]> products;
 
     RegressionFit(ModelFrame frame, Maximum top, boolean[] telling) {
         this.frame = frame;
         this.top = top;
-        this.products = frame.design().products(cell -> telling[cell]);
-        this.rank = new SymmetricSystem(products);
+        boolean all = IntStream.range(0, telling.length).allMatch(cell -> telling[cell]);
+        this.products =
+                all
+                        ? Optional.empty()
+                        : Optional.of(frame.design().products(cell -> telling[cell]));
         this.information =
                 new SymmetricSystem(
                         new LikelihoodPass(frame.design())
@@ -105,13 +111,12 @@ public final class RegressionFit {
 
     /** Whether a combination is made of rows of the design that hold it in place. */
     private boolean isHeld(double[] contrast) {
-        double[] x = rank.solve(contrast);
-        for (int i = 0; i < x.length; i++) {
-            if (Math.abs(product(products[i], x) - contrast[i]) > 1e-6) {
-                return false;
-            }
+        if (products.isEmpty()) {
+            return true;
         }
-        return true;
+        double[] x = new SymmetricSystem(products.get()).solve(contrast);
+        return IntStream.range(0, x.length)
+                .allMatch(i -> Math.abs(product(products.get()[i], x) - contrast[i]) <= 1e-6);
     }
 
     /**

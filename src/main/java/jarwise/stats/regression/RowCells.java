@@ -32,12 +32,22 @@ final class RowCells {
         int tried = Math.min(TRIED, counts.length);
         findCells(tried);
         if (cells > tried / 2 && counts.length > tried) {
-            Arrays.setAll(cellOfRow, row -> row);
-            cells = counts.length;
-        } else {
-            findCells(counts.length);
+            return asTheyAre();
         }
+        findCells(counts.length);
         return gathered();
+    }
+
+    private Design asTheyAre() {
+        double[] one = new double[counts.length];
+        Arrays.fill(one, 1);
+        return new Design(
+                columns,
+                rows.clone(),
+                Arrays.stream(exposure).map(Math::log).toArray(),
+                one,
+                Arrays.stream(counts).asDoubleStream().toArray(),
+                histogram());
     }
 
     /** Cells are numbered in the order in which they are met. */
@@ -81,8 +91,6 @@ final class RowCells {
         double[] offset = new double[cells];
         double[] samples = new double[cells];
         double[] individuals = new double[cells];
-        double[] small = new double[SMALL_COUNTS];
-        Map<Long, Double> frequencies = new HashMap<>();
         for (int row = 0; row < counts.length; row++) {
             int cell = cellOfRow[row];
             if (samples[cell]++ == 0) {
@@ -90,10 +98,18 @@ final class RowCells {
                 offset[cell] = Math.log(exposure[row]);
             }
             individuals[cell] += counts[row];
-            if (counts[row] < SMALL_COUNTS) {
-                small[(int) counts[row]]++;
+        }
+        return new Design(columns, design, offset, samples, individuals, histogram());
+    }
+
+    private CountHistogram histogram() {
+        double[] small = new double[SMALL_COUNTS];
+        Map<Long, Double> frequencies = new HashMap<>();
+        for (long count : counts) {
+            if (count < SMALL_COUNTS) {
+                small[(int) count]++;
             } else {
-                frequencies.merge(counts[row], 1.0, Double::sum);
+                frequencies.merge(count, 1.0, Double::sum);
             }
         }
         for (int count = 0; count < SMALL_COUNTS; count++) {
@@ -101,7 +117,6 @@ final class RowCells {
                 frequencies.put((long) count, small[count]);
             }
         }
-        return new Design(
-                columns, design, offset, samples, individuals, new CountHistogram(frequencies));
+        return new CountHistogram(frequencies);
     }
 }

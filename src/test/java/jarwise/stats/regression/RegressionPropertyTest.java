@@ -154,7 +154,7 @@ class RegressionPropertyTest {
                         List.of(
                                 Coefficient.INTERCEPT,
                                 new Coefficient("x", java.util.Optional.empty())));
-        for (int i = 0; i < 40_000; i++) {
+        for (int i = 0; i < 120_000; i++) {
             double x = random.nextDouble();
             frame.add(new double[] {1, x}, 1, (long) (random.nextDouble() * 6 * x), 1);
         }
