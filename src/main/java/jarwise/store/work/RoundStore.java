@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jdbi.v3.core.Handle;
 
 /** Rounds that are planned, and plants that were moved. */
 public final class RoundStore {
@@ -47,6 +48,72 @@ public final class RoundStore {
                                 .insert(handle);
                     }
                     return round;
+                });
+    }
+
+    /**
+     * Plans more samples for the day and method of a round. What is planned already stays; a bench
+     * that is planned already gets more, one that is not comes at the end of the walk.
+     */
+    public void addTo(String nursery, Round more) {
+        database.write(
+                handle -> {
+                    int next = nextPosition(handle, nursery, more);
+                    for (Round.Stop stop : more.stops()) {
+                        handle.createUpdate(
+                                        "insert into planned_jars (nursery, day, bench, method,"
+                                                + " samples, purpose, position) values (:nursery,"
+                                                + " :day, :bench, :method, :samples, :purpose,"
+                                                + " :position) on conflict (nursery, day, bench,"
+                                                + " method) do update set samples ="
+                                                + " planned_jars.samples + excluded.samples,"
+                                                + " purpose = case when excluded.purpose = 'random'"
+                                                + " then 'random' else planned_jars.purpose end")
+                                .bind("nursery", nursery)
+                                .bind("day", Row.plain(more.day()))
+                                .bind("bench", stop.bench())
+                                .bind("method", Row.plain(more.method()))
+                                .bind("samples", stop.samples())
+                                .bind("purpose", Row.plain(stop.purpose()))
+                                .bind("position", next++)
+                                .execute();
+                    }
+                    return more;
+                });
+    }
+
+    private static int nextPosition(Handle handle, String nursery, Round round) {
+        return handle.createQuery(
+                        "select coalesce(max(position), -1) + 1 from planned_jars where nursery ="
+                                + " :nursery and day = :day and method = :method")
+                .bind("nursery", nursery)
+                .bind("day", Row.plain(round.day()))
+                .bind("method", Row.plain(round.method()))
+                .mapTo(Integer.class)
+                .one();
+    }
+
+    /** Takes samples off what is planned; a bench for which none is left is not walked. */
+    public void takeFrom(String nursery, Round less) {
+        database.write(
+                handle -> {
+                    for (Round.Stop stop : less.stops()) {
+                        handle.createUpdate(
+                                        "update planned_jars set samples = samples - :samples"
+                                                + " where nursery = :nursery and day = :day"
+                                                + " and bench = :bench and method = :method")
+                                .bind("samples", stop.samples())
+                                .bind("nursery", nursery)
+                                .bind("day", Row.plain(less.day()))
+                                .bind("bench", stop.bench())
+                                .bind("method", Row.plain(less.method()))
+                                .execute();
+                    }
+                    return handle.createUpdate(
+                                    "delete from planned_jars where nursery = :nursery"
+                                            + " and samples <= 0")
+                            .bind("nursery", nursery)
+                            .execute();
                 });
     }
 

@@ -1,0 +1,74 @@
+package jarwise.usecase.rounds;
+
+import jarwise.plan.RoundPlan;
+import jarwise.sample.CollectedSample;
+import jarwise.sample.SampleCode;
+import jarwise.store.Database;
+import jarwise.store.SampleStore;
+import jarwise.store.work.RoundPlanStore;
+import jarwise.store.work.RoundPlanStore.Withdrawal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Shows rounds with where their jars stand. */
+public final class ShowRounds {
+
+    private final RoundPlanStore plans;
+    private final SampleStore samples;
+
+    public ShowRounds(Database database) {
+        this.plans = new RoundPlanStore(database);
+        this.samples = new SampleStore(database);
+    }
+
+    /**
+     * A round and where its jars stand.
+     *
+     * @param plan what was planned
+     * @param jars what is known of each jar, in the order of the walk
+     * @param withdrawal that it is not walked, where that was said
+     */
+    public record Shown(
+            RoundPlan plan,
+            Map<SampleCode, CollectedSample> jars,
+            Optional<Withdrawal> withdrawal) {
+
+        /** {@return where the round stands} */
+        public RoundState state() {
+            return RoundState.of(List.copyOf(jars.values()));
+        }
+    }
+
+    /** {@return the round of this name} */
+    public Optional<Shown> find(String nursery, String id) {
+        return plans.find(nursery, id)
+                .map(plan -> shown(nursery, plan, plans.withdrawals(nursery)));
+    }
+
+    /** {@return rounds of the days {@code from} to {@code to}, the latest first} */
+    public List<Shown> run(String nursery, LocalDate from, LocalDate to) {
+        Map<String, Withdrawal> withdrawals = plans.withdrawals(nursery);
+        List<Shown> all = new ArrayList<>();
+        plans.plans(nursery, from, to).forEach(plan -> all.add(shown(nursery, plan, withdrawals)));
+        all.sort(
+                Comparator.comparing((Shown shown) -> shown.plan().day())
+                        .thenComparing(shown -> shown.plan().id())
+                        .reversed());
+        return List.copyOf(all);
+    }
+
+    private Shown shown(String nursery, RoundPlan plan, Map<String, Withdrawal> withdrawals) {
+        Map<SampleCode, CollectedSample> jars = new LinkedHashMap<>();
+        plan.jars()
+                .forEach(
+                        jar ->
+                                samples.find(nursery, jar.code())
+                                        .ifPresent(sample -> jars.put(jar.code(), sample)));
+        return new Shown(plan, jars, Optional.ofNullable(withdrawals.get(plan.id())));
+    }
+}
