@@ -10,7 +10,6 @@ import jarwise.usecase.demo.DemoSite;
 import jarwise.usecase.demo.HouseClimate;
 import jarwise.usecase.demo.Stage;
 import jarwise.usecase.demo.Stand;
-import jarwise.usecase.demo.Streams;
 import jarwise.usecase.demo.WorkWeek;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -24,10 +23,9 @@ import java.util.TreeMap;
  * Sticky cards, changed every Friday: they catch adults that fly, outdoor species too.
  *
  * @param diary where it is written
- * @param streams draws
  * @param codes codes
  */
-record Cards(Diary diary, Streams streams, Codes codes) {
+record Cards(Diary diary, Codes codes) {
 
     private static final double A_WEEK_PER_ADULT = 4;
     private static final double ONION_THRIPS_FACTOR = .6;
@@ -117,7 +115,7 @@ record Cards(Diary diary, Streams streams, Codes codes) {
     }
 
     private void count(Stage stage, double aWeek, SampleCode code, Instant at, long days) {
-        SimulatedCounts draws = streams.of(code, stage);
+        SimulatedCounts draws = codes.draws(code, stage);
         long caught = draws.poisson(aWeek * days / 7);
         if (caught > 0) {
             diary.write(

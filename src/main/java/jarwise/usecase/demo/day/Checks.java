@@ -9,7 +9,6 @@ import jarwise.tally.Facts;
 import jarwise.usecase.demo.Cast;
 import jarwise.usecase.demo.DemoClock;
 import jarwise.usecase.demo.Stage;
-import jarwise.usecase.demo.Streams;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,10 +21,9 @@ import java.util.TreeMap;
  * Checks of the work itself: seeded filters, blind recounts, spikes and blanks.
  *
  * @param diary where they are written
- * @param streams draws
  * @param codes codes
  */
-record Checks(Diary diary, Streams streams, Codes codes) {
+record Checks(Diary diary, Codes codes) {
 
     /** Individuals on a seeded filter and in a spiked jar. */
     static final int KNOWN = 10;
@@ -56,7 +54,7 @@ record Checks(Diary diary, Streams streams, Codes codes) {
 
     /** A filter as it comes from a jar, whatever its role. */
     Filter filterOf(Jar jar) {
-        SimulatedCounts draws = streams.of(jar.code(), "known");
+        SimulatedCounts draws = codes.draws(jar.code(), "known");
         if (jar.role() == SampleRole.SPIKE) {
             return Filter.spiked(jar, spikedWith(jar.round()), KNOWN, draws);
         }
@@ -67,7 +65,7 @@ record Checks(Diary diary, Streams streams, Codes codes) {
         if (Suspicion.concerns(jar)) {
             return Filter.seeded(Map.of(Stage.UNSURE, Suspicion.ADULTS), draws);
         }
-        return Filter.of(jar, streams);
+        return Filter.of(jar, codes);
     }
 
     /** {@return when the seeded filter of a sitting was read; larvae twice, then adults} */
@@ -79,13 +77,13 @@ record Checks(Diary diary, Streams streams, Codes codes) {
         Map<String, String> facts = check("seeded", start);
         facts.putAll(known(adults ? "adult" : "larva"));
         register(code, start.minusSeconds(600), facts);
-        Filter filter = Filter.seeded(on, streams.of(code, "filter"));
+        Filter filter = Filter.seeded(on, codes.draws(code, "filter"));
         return reading(code, reader, Set.of(Stage.ADULT.pest()), filter).write(diary, start).at();
     }
 
     /** Registers a recount; who counted first and what stays hidden from who counts again. */
     SampleCode registerRecount(Jar jar, String reader, Instant at) {
-        SampleCode code = codes.of("recount", jar.code());
+        SampleCode code = codes.recountOf(jar.code());
         Map<String, String> facts = check("recount", at);
         facts.putAll(Jar.place(jar.stand()));
         facts.put(Facts.SAMPLING_UNITS, Integer.toString(jar.growingPoints()));
@@ -116,13 +114,13 @@ record Checks(Diary diary, Streams streams, Codes codes) {
     }
 
     private Reading reading(SampleCode code, String reader, Set<String> pests, Filter filter) {
-        return new Reading(code, reader, pests, filter, 0, streams.of(code, "reading", reader));
+        return new Reading(code, reader, pests, filter, 0, codes.draws(code, "reading", reader));
     }
 
     /** {@return jars to be counted again, one in ten, drawn from those that were read whole} */
     List<Jar> drawForRecount(List<Jar> candidates, int number, int round) {
         List<Jar> left = new java.util.ArrayList<>(candidates);
-        SimulatedCounts draws = streams.of("recounts", round);
+        SimulatedCounts draws = codes.streams().of("recounts", round);
         List<Jar> drawn = new java.util.ArrayList<>();
         while (drawn.size() < number && !left.isEmpty()) {
             drawn.add(left.remove(draws.below(left.size())));

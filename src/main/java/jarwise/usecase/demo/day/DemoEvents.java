@@ -15,25 +15,24 @@ public final class DemoEvents {
      * Streams}}
      */
     public static List<List<SampleEvent>> of(long seed) {
-        Streams streams = new Streams(seed);
-        Codes codes = new Codes(streams);
+        Codes codes = new Codes(new Streams(seed));
         Diary diary = new Diary();
-        Cards cards = new Cards(diary, streams, codes);
+        Cards cards = new Cards(diary, codes);
         for (int round = 1; round <= WorkWeek.ROUNDS; round++) {
-            write(round, diary, streams, codes, cards);
+            write(round, diary, codes, cards);
         }
         return diary.batches();
     }
 
-    private static void write(int round, Diary diary, Streams streams, Codes codes, Cards cards) {
-        JarRound jars = new JarRound(diary, streams, codes, round);
+    private static void write(int round, Diary diary, Codes codes, Cards cards) {
+        JarRound jars = new JarRound(diary, codes, round);
         jars.printLabels();
         if (round == 1) {
             cards.putUpFor(1);
         }
         jars.walk();
         jars.washAndFreeze();
-        new Sittings(diary, streams, codes, new WorkWeek(round), jars.jars()).readAll();
+        new Sittings(diary, codes, new WorkWeek(round), jars.jars()).readAll();
         jars.putRight();
         if (round < WorkWeek.ROUNDS) {
             cards.takeDown(round);

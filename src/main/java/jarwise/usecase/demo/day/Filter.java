@@ -3,7 +3,6 @@ package jarwise.usecase.demo.day;
 import jarwise.sample.Fill;
 import jarwise.stats.count.SimulatedCounts;
 import jarwise.usecase.demo.Stage;
-import jarwise.usecase.demo.Streams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,24 +29,24 @@ record Filter(List<Insect> insects, Set<String> obscured, boolean muchDebris) {
     record Insect(Stage stage, String cell) {}
 
     /** Washes a jar: growing points are drawn, what comes off them settles. */
-    static Filter of(Jar jar, Streams streams) {
+    static Filter of(Jar jar, Codes codes) {
         List<Insect> insects = new ArrayList<>();
         Map<Stage, double[]> densities = new TreeMap<>(jar.stand().densities());
         // Stages of one pest share the jar: a rich corner is rich in all of them.
         Map<String, Double> richness = new TreeMap<>();
         for (Stage stage : densities.keySet()) {
-            SimulatedCounts draws = streams.of(jar.code(), "crop", stage);
+            SimulatedCounts draws = codes.draws(jar.code(), "crop", stage);
             double rich =
                     richness.computeIfAbsent(
                             stage.pest(),
-                            pest -> streams.of(jar.code(), "richness", pest).gamma(JAR_SHAPE, 1));
+                            pest -> codes.draws(jar.code(), "richness", pest).gamma(JAR_SHAPE, 1));
             double mean = rich * jar.stand().density(stage, jar.round());
             double share = stage.observed().washed(jar.fluid(), jar.fill() == Fill.PACKED);
             for (int point = 0; point < jar.growingPoints(); point++) {
                 settle(insects, stage, thinned(mean, stage.k(), share, draws), draws);
             }
         }
-        return new Filter(insects, obscuredCells(jar, streams), jar.muchDebris());
+        return new Filter(insects, obscuredCells(jar, codes), jar.muchDebris());
     }
 
     private static long thinned(double mean, double k, double share, SimulatedCounts draws) {
@@ -66,8 +65,8 @@ record Filter(List<Insect> insects, Set<String> obscured, boolean muchDebris) {
         }
     }
 
-    private static Set<String> obscuredCells(Jar jar, Streams streams) {
-        SimulatedCounts draws = streams.of(jar.code(), "obscured");
+    private static Set<String> obscuredCells(Jar jar, Codes codes) {
+        SimulatedCounts draws = codes.draws(jar.code(), "obscured");
         double share = jar.muchDebris() ? OBSCURED_SHARE_DEBRIS : OBSCURED_SHARE;
         Set<String> cells = new TreeSet<>();
         FilterGrid.WALK.stream().filter(cell -> draws.happens(share)).forEach(cells::add);

@@ -8,7 +8,6 @@ import jarwise.tally.EventId;
 import jarwise.tally.Facts;
 import jarwise.usecase.demo.Cast;
 import jarwise.usecase.demo.Stand;
-import jarwise.usecase.demo.Streams;
 import jarwise.usecase.demo.WorkWeek;
 import java.time.Duration;
 import java.time.Instant;
@@ -30,7 +29,6 @@ final class JarRound {
     private static final Diary.Hand WASH = new Diary.Hand(Cast.PHONE_B, Cast.READER_B);
 
     private final Diary diary;
-    private final Streams streams;
     private final Codes codes;
     private final WorkWeek week;
     private final List<Jar> jars = new ArrayList<>();
@@ -38,9 +36,8 @@ final class JarRound {
     private final Map<Jar, EventId> frozen = new HashMap<>();
     private final Map<Jar, Instant> cutTimes = new HashMap<>();
 
-    JarRound(Diary diary, Streams streams, Codes codes, int round) {
+    JarRound(Diary diary, Codes codes, int round) {
         this.diary = diary;
-        this.streams = streams;
         this.codes = codes;
         this.week = new WorkWeek(round);
         addJars();
@@ -113,7 +110,7 @@ final class JarRound {
 
     void walk() {
         Instant at = week.walkStarts();
-        Taps taps = new Taps(diary, streams, codes);
+        Taps taps = new Taps(diary, codes);
         for (Stand stand : Stand.all()) {
             at = taps.write(stand, week.round(), at.plus(BETWEEN_BENCHES));
             for (Jar jar : jars) {

@@ -6,7 +6,6 @@ import jarwise.sample.SampleRole;
 import jarwise.sample.Step;
 import jarwise.tally.Deed;
 import jarwise.usecase.demo.Cast;
-import jarwise.usecase.demo.Streams;
 import jarwise.usecase.demo.WorkWeek;
 import java.time.Duration;
 import java.time.Instant;
@@ -25,18 +24,18 @@ final class Sittings {
     private static final Duration THAW = Duration.ofMinutes(2);
 
     private final Diary diary;
-    private final Streams streams;
+    private final Codes codes;
     private final Checks checks;
     private final WorkWeek week;
     private final Map<Jar, String> readers = new LinkedHashMap<>();
 
-    Sittings(Diary diary, Streams streams, Codes codes, WorkWeek week, List<Jar> jars) {
+    Sittings(Diary diary, Codes codes, WorkWeek week, List<Jar> jars) {
         this.diary = diary;
-        this.streams = streams;
-        this.checks = new Checks(diary, streams, codes);
+        this.codes = codes;
+        this.checks = new Checks(diary, codes);
         this.week = week;
         for (Jar jar : jars) {
-            boolean first = streams.of(jar.code(), "reader").happens(SHARE_OF_READER_A);
+            boolean first = codes.draws(jar.code(), "reader").happens(SHARE_OF_READER_A);
             readers.put(jar, first || special(jar) ? Cast.READER_A : Cast.READER_B);
         }
     }
@@ -117,7 +116,7 @@ final class Sittings {
                                 jar.stand().lookedFor(),
                                 checks.filterOf(jar),
                                 PlantedFaults.cellsLeftUnread(jar),
-                                streams.of(jar.code(), "reading", reader))
+                                codes.draws(jar.code(), "reading", reader))
                         .write(diary, start);
         if (Suspicion.concerns(jar)) {
             Suspicion.write(diary, jar, done);

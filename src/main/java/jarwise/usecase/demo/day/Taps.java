@@ -8,7 +8,6 @@ import jarwise.tally.Facts;
 import jarwise.usecase.demo.Cast;
 import jarwise.usecase.demo.Stage;
 import jarwise.usecase.demo.Stand;
-import jarwise.usecase.demo.Streams;
 import jarwise.usecase.demo.WorkWeek;
 import java.time.Instant;
 import java.util.List;
@@ -20,10 +19,9 @@ import java.util.Set;
  * Plants tapped over a white board on the walk: what falls is counted on the spot, thrips only.
  *
  * @param diary where it is written
- * @param streams draws
  * @param codes codes
  */
-record Taps(Diary diary, Streams streams, Codes codes) {
+record Taps(Diary diary, Codes codes) {
 
     private static final long SECONDS_A_TAP = 15;
     private static final Diary.Hand SCOUT = new Diary.Hand(Cast.PHONE_A, Cast.READER_A);
@@ -56,7 +54,7 @@ record Taps(Diary diary, Streams streams, Codes codes) {
 
     private void count(Stand stand, int round, SampleCode code, Instant at) {
         for (Stage stage : THRIPS) {
-            SimulatedCounts draws = streams.of(code, stage);
+            SimulatedCounts draws = codes.draws(code, stage);
             double mean = stand.density(stage, round) * stage.observed().tapped();
             // Thinned by what a tap shakes off, k stays as it is.
             long found = mean > 0 ? draws.negativeBinomial(mean, stage.k()) : 0;

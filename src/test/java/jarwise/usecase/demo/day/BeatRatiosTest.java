@@ -173,7 +173,7 @@ class BeatRatiosTest {
     private static double[] filters(At at, int jars, Stage... stages) {
         List<Stage> wanted = List.of(stages);
         return IntStream.rangeClosed(1, jars)
-                .mapToObj(seed -> Filter.of(jar(at), new Streams(seed)))
+                .mapToObj(seed -> Filter.of(jar(at), new Codes(new Streams(seed))))
                 .mapToDouble(
                         filter ->
                                 filter.insects().stream()
