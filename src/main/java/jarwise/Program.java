@@ -15,6 +15,7 @@ import jarwise.usecase.OpenSite;
 import jarwise.usecase.ShowFindings;
 import jarwise.usecase.ShowToday;
 import jarwise.usecase.WriteReport;
+import jarwise.usecase.exchange.TakeEvents;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.intake.ImportDesk;
 import jarwise.usecase.intake.UploadShelf;
@@ -39,6 +40,7 @@ import jarwise.usecase.settings.SetProtocol;
 import jarwise.usecase.settings.ShowSettings;
 import jarwise.web.Pages;
 import jarwise.web.Server;
+import jarwise.web.exchange.ExchangePages;
 import jarwise.web.findings.FindingsPages;
 import jarwise.web.home.HomePages;
 import jarwise.web.intake.ImportPages;
@@ -132,6 +134,7 @@ public final class Program implements AutoCloseable {
                 new ReportPages(kit, new WriteReport(findings, rounds)),
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
+                new ExchangePages(kit, new TakeEvents(database)),
                 new MethodsPages(kit));
     }
 

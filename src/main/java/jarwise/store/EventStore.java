@@ -160,6 +160,22 @@ public final class EventStore {
                                 .one());
     }
 
+    /** {@return the number up to which every event of a device has arrived; 0 without its first} */
+    public long completeUpTo(String device) {
+        return database.read(
+                handle ->
+                        handle.createQuery(
+                                        "select coalesce(min(sequence), 0) from event e where"
+                                                + " device = :device and exists (select 1 from"
+                                                + " event where device = :device and sequence = 1)"
+                                                + " and not exists (select 1 from event n where"
+                                                + " n.device = e.device"
+                                                + " and n.sequence = e.sequence + 1)")
+                                .bind("device", device)
+                                .mapTo(Long.class)
+                                .one());
+    }
+
     private static List<SampleEvent> withoutKnown(
             Handle handle, String nursery, List<SampleEvent> events) {
         Map<EventId, SampleEvent> distinct = new LinkedHashMap<>();

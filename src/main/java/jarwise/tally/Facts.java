@@ -1,5 +1,7 @@
 package jarwise.tally;
 
+import java.util.Set;
+
 /**
  * Names of what a step may note. The same words stand in sheets, JSON and the database. Times are
  * ISO instants; codes are the texts of the enums of {@code jarwise.sample} in lower case.
@@ -35,8 +37,74 @@ public final class Facts {
     public static final String KNOWN = "known";
     public static final String RECOUNT_OF = "recount_of";
 
+    /** Visible damage where the sample was cut, 0 (none) to 3 (heavy). */
+    public static final String DAMAGE = "damage";
+
+    /** Natural enemies seen on the plants that were cut. */
+    public static final String BENEFICIALS = "beneficials";
+
+    /** Plants tapped at the same bench, and insects that fell. */
+    public static final String TAPPED_PLANTS = "tapped_plants";
+
+    public static final String TAPPED_INSECTS = "tapped_insects";
+
+    /** Insects on the card that hangs at the same bench. */
+    public static final String CARD_INSECTS = "card_insects";
+
+    /** Foam at the rim when the jar was opened: yes or no. */
+    public static final String FOAM = "foam";
+
+    /** Who allowed entry before the end of a re-entry interval, why, and with what protection. */
+    public static final String EARLY_ENTRY_BY = "early_entry_by";
+
+    public static final String EARLY_ENTRY_REASON = "early_entry_reason";
+    public static final String EARLY_ENTRY_PROTECTION = "early_entry_protection";
+
+    /** Codes read from lid and base when the filter went into the freezer. */
+    public static final String LID = "lid";
+
+    public static final String BASE = "base";
+
     /** Prefix of columns of a sheet that Jarwise has no word for. */
     public static final String OTHER = "other:";
+
+    /** Every fact that a step may note; columns of sheets come on top of these. */
+    public static final Set<String> ALL =
+            Set.of(
+                    AT,
+                    METHOD,
+                    PURPOSE,
+                    ROLE,
+                    COLLECTED_ON,
+                    HOUSE,
+                    BENCH,
+                    CROP_LOT,
+                    CROP,
+                    VARIETY,
+                    SAMPLING_UNITS,
+                    FLUID,
+                    FILL,
+                    SHAKE_SECONDS,
+                    RINSES,
+                    CONDITION,
+                    READER,
+                    CELLS_READ,
+                    CELLS_READABLE,
+                    CELLS_OBSCURED,
+                    MINUTES,
+                    KNOWN,
+                    RECOUNT_OF,
+                    DAMAGE,
+                    BENEFICIALS,
+                    TAPPED_PLANTS,
+                    TAPPED_INSECTS,
+                    CARD_INSECTS,
+                    FOAM,
+                    EARLY_ENTRY_BY,
+                    EARLY_ENTRY_REASON,
+                    EARLY_ENTRY_PROTECTION,
+                    LID,
+                    BASE);
 
     private Facts() {}
 }

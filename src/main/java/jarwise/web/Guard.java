@@ -22,6 +22,10 @@ import java.util.Set;
 final class Guard {
 
     static final String TOKEN_FIELD = "form_token";
+
+    /** Where what is sent is no form but events of a device. */
+    static final String TOKEN_HEADER = "Jarwise-Form";
+
     private static final String TOKEN_COOKIE = "jarwise-form";
     private static final Set<String> OWN_NAMES = Set.of("127.0.0.1", "localhost", "[::1]");
     private static final int A_YEAR = 365 * 24 * 3600;
@@ -78,7 +82,8 @@ final class Guard {
     private static void checkWrite(Context http, String token) {
         String site = http.header("Sec-Fetch-Site");
         boolean ours = site == null || site.equals("same-origin") || site.equals("none");
-        String given = http.formParam(TOKEN_FIELD);
+        String header = http.header(TOKEN_HEADER);
+        String given = header == null ? http.formParam(TOKEN_FIELD) : header;
         if (!ours || given == null || !same(given, token)) {
             throw new ForbiddenResponse("form");
         }

@@ -8,6 +8,7 @@ import jarwise.base.InvalidInput;
 import jarwise.sample.Step;
 import jarwise.tally.Deed;
 import jarwise.tally.EventId;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Locale;
@@ -103,10 +104,17 @@ public final class DeedJson {
         Map<String, String> facts = new HashMap<>();
         node.path("facts").properties().forEach(f -> facts.put(f.getKey(), f.getValue().asText()));
         return new Deed.StepTaken(
-                Step.valueOf(text(node, "step").toUpperCase(Locale.ROOT)),
+                step(text(node, "step")),
                 facts,
                 node.has("replaces") ? Optional.of(id(node.path("replaces"))) : Optional.empty(),
                 optional(node, "reason"));
+    }
+
+    private static Step step(String word) {
+        return Arrays.stream(Step.values())
+                .filter(step -> step.name().toLowerCase(Locale.ROOT).equals(word))
+                .findAny()
+                .orElseThrow(() -> new InvalidInput("'%s' is no step.".formatted(word)));
     }
 
     private static ObjectNode id(EventId id) {

@@ -23,7 +23,13 @@ import java.util.stream.Collectors;
 public record DeedWords(Frame frame, Pests pests) {
 
     private static final Set<String> WORDS =
-            Set.of(Facts.METHOD, Facts.PURPOSE, Facts.ROLE, Facts.FLUID, Facts.FILL);
+            Set.of(
+                    Facts.METHOD,
+                    Facts.PURPOSE,
+                    Facts.ROLE,
+                    Facts.FLUID,
+                    Facts.FILL,
+                    Facts.FOAM);
 
     /** {@return what an event says} */
     public String say(SampleEvent event) {

@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.usecase.exchange;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.web.exchange;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.wire.exchange;
+
+import org.jspecify.annotations.NullMarked;
