@@ -23,13 +23,7 @@ import java.util.stream.Collectors;
 public record DeedWords(Frame frame, Pests pests) {
 
     private static final Set<String> WORDS =
-            Set.of(
-                    Facts.METHOD,
-                    Facts.PURPOSE,
-                    Facts.ROLE,
-                    Facts.FLUID,
-                    Facts.FILL,
-                    Facts.FOAM);
+            Set.of(Facts.METHOD, Facts.PURPOSE, Facts.ROLE, Facts.FLUID, Facts.FILL, Facts.FOAM);
 
     /** {@return what an event says} */
     public String say(SampleEvent event) {

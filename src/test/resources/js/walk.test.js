@@ -1,0 +1,42 @@
+import { counter, speaker } from "#js/lib/words.js"
+import { closed } from "#js/walk/entry.js"
+import { pairOf } from "#js/walk/pair.js"
+import { arc, judge, point, target } from "#js/walk/timer.js"
+import { json, same, test } from "#test/check.js"
+
+const LIMITS = { shakeSecondsLeast: 40, shakeSecondsMost: 60 }
+
+for (const { why, lid, base, washed, is } of await json("/testdata/walk/pairs.json")) {
+  test(`lid and base: ${why}`, () => same(pairOf(lid, base, washed), is))
+}
+
+test("a shake is judged by the site's protocol, its ends included", () => {
+  const said = [0, 39, 40, 45, 60, 61].map((seconds) => judge(seconds, LIMITS))
+  same(said, ["short", "short", "to-protocol", "to-protocol", "to-protocol", "long"])
+  same(target(LIMITS), 45)
+})
+
+test("the dial is a clock of a minute", () => {
+  same([point(0, 100), point(15, 100), point(30, 100)], [[0, -100], [100, 0], [0, 100]])
+  same(arc(0, 15, 100), "M0 -100A100 100 0 0 1 100 0")
+  same(arc(0, 45, 100), "M0 -100A100 100 0 1 1 -100 0")
+  same(arc(0, 75, 100), arc(0, 60, 100))
+})
+
+test("nobody enters before the longest interval ends, nor where its end is unknown", () => {
+  const place = { house: "P1", bench: "P1-B3" }
+  const noEntry = (until, benches = [], house = "P1") => ({ house, benches, until })
+  const now = Date.parse("2026-05-11T06:00:00Z")
+  const [early, late] = ["2026-05-11T07:00:00Z", "2026-05-11T19:10:00Z"]
+  same(closed([noEntry(early), noEntry(late)], place, now).until, late)
+  same(closed([noEntry(early), noEntry(null)], place, now).until, null)
+  same(closed([noEntry(late, ["P1-B4"]), noEntry(late, [], "P2")], place, now), null)
+  same(closed([noEntry(late, ["P1-B3"])], place, now).until, late)
+  same(closed([noEntry("2026-05-11T06:00:00Z")], place, now), null)
+})
+
+test("sentences are filled in as the server does", () => {
+  const say = speaker({ "a.one": "{0} step", "a.many": "{0} steps of {1}", q: "don''t {9}" })
+  same([counter(say)("a", 1), counter(say)("a", 3, "J-1")], ["1 step", "3 steps of J-1"])
+  same(say("q"), "don't {9}")
+})
