@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.site.floor;
+
+import org.jspecify.annotations.NullMarked;
