@@ -47,7 +47,11 @@ public record Rectangle(double x, double y, double length, double width) {
     public Rectangle turned() {
         double middleX = x + length / 2;
         double middleY = y + width / 2;
-        return new Rectangle(middleX - width / 2, middleY - length / 2, width, length);
+        return new Rectangle(
+                middleX - width / 2,
+                middleY - length / 2,
+                /* length= */ width,
+                /* width= */ length);
     }
 
     /** {@return the same at another place} */

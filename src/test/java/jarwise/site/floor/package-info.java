@@ -1,4 +1,0 @@
-@NullMarked
-package jarwise.site.floor;
-
-import org.jspecify.annotations.NullMarked;
