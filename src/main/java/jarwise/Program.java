@@ -8,6 +8,7 @@ import jarwise.store.SampleStore;
 import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
 import jarwise.store.guard.ServerLock;
+import jarwise.store.work.FloorStore;
 import jarwise.store.work.RoundStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.usecase.OpenData;
@@ -19,6 +20,13 @@ import jarwise.usecase.exchange.TakeEvents;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.intake.ImportDesk;
 import jarwise.usecase.intake.UploadShelf;
+import jarwise.usecase.map.AdjustHouse;
+import jarwise.usecase.map.ChangeLots;
+import jarwise.usecase.map.DrawHouse;
+import jarwise.usecase.map.KeepHotSpots;
+import jarwise.usecase.map.MovePlants;
+import jarwise.usecase.map.ShowFloor;
+import jarwise.usecase.map.ShowMap;
 import jarwise.usecase.samples.CorrectCount;
 import jarwise.usecase.samples.CorrectSample;
 import jarwise.usecase.samples.EndSample;
@@ -44,6 +52,8 @@ import jarwise.web.exchange.ExchangePages;
 import jarwise.web.findings.FindingsPages;
 import jarwise.web.home.HomePages;
 import jarwise.web.intake.ImportPages;
+import jarwise.web.map.MapDeeds;
+import jarwise.web.map.MapPages;
 import jarwise.web.methods.MethodsPages;
 import jarwise.web.report.ReportPages;
 import jarwise.web.samples.SamplePages;
@@ -130,12 +140,24 @@ public final class Program implements AutoCloseable {
                 new SamplePages(kit, sampleDeeds(database, clock)),
                 new SettingsPages(kit, new ShowSettings(database), settingsDeeds(database)),
                 new TodayPages(kit, today),
+                new MapPages(kit, new ShowMap(database, findings), mapDeeds(database)),
                 new FindingsPages(kit, findings),
                 new ReportPages(kit, new WriteReport(findings, rounds)),
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
                 new ExchangePages(kit, new TakeEvents(database)),
                 new MethodsPages(kit));
+    }
+
+    private static MapDeeds mapDeeds(Database database) {
+        SiteStore sites = new SiteStore(database);
+        return new MapDeeds(
+                new ShowFloor(database),
+                new DrawHouse(database),
+                new AdjustHouse(database),
+                new ChangePlaces(sites),
+                new KeepHotSpots(sites, new FloorStore(database)),
+                new MapDeeds.Lots(new MovePlants(database), new ChangeLots(database)));
     }
 
     private static SettingsPages.Deeds settingsDeeds(Database database) {

@@ -30,7 +30,9 @@ class WordsTest {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d+)");
     private static final Pattern LONE_APOSTROPHE = Pattern.compile("(?<!')'(?!['{}])(?<!['{}]')");
     private static final Set<String> FILE_ENDINGS =
-            Set.of("jte", "js", "css", "svg", "csv", "json", "html", "pdf", "db", "xlsx", "txt");
+            Set.of(
+                    "jte", "js", "css", "svg", "csv", "json", "geojson", "html", "pdf", "db",
+                    "xlsx", "txt");
 
     /** Keys that may read the same in two languages, each with its reason. */
     private static final String SAME_ON_PURPOSE = "src/test/resources/words/same.properties";

@@ -9,11 +9,13 @@ import jarwise.store.PestStore;
 import jarwise.store.ReaderStore;
 import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
+import jarwise.store.work.FloorStore;
 import jarwise.store.work.RoundStore;
 import jarwise.store.work.TemperatureStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.tally.SampleEvent;
 import jarwise.usecase.demo.DemoChoices;
+import jarwise.usecase.demo.DemoFloor;
 import jarwise.usecase.demo.DemoLedger;
 import jarwise.usecase.demo.DemoPests;
 import jarwise.usecase.demo.DemoSite;
@@ -38,7 +40,7 @@ import java.util.function.Consumer;
 public final class MakeDemo {
 
     /** Changes with everything that the demo writes, so that an older demo is made anew. */
-    static final String VERSION = "2";
+    static final String VERSION = "3";
 
     private static final String MARKER = "demo-generator";
     private static final String FILE = "jarwise.db";
@@ -158,6 +160,10 @@ public final class MakeDemo {
         DemoSite.benches().forEach(bench -> site.save(nursery, bench));
         DemoSite.cropLots().forEach(lot -> site.save(nursery, lot));
         DemoSite.occupancies().forEach(occupancy -> site.save(nursery, occupancy));
+        FloorStore floors = new FloorStore(database);
+        DemoFloor.houses().forEach((house, place) -> floors.putHouse(nursery, house, place));
+        DemoFloor.benches().forEach((bench, place) -> floors.putBench(nursery, bench, place));
+        DemoFloor.hotSpots().forEach(spot -> floors.put(nursery, spot));
         RoundStore rounds = new RoundStore(database);
         DemoSite.moves().forEach(move -> rounds.add(nursery, move));
         DemoSite.rounds().forEach(round -> rounds.put(nursery, round));

@@ -37,6 +37,7 @@ public record Frame(
     public static final List<String> MENU =
             List.of(
                     "today",
+                    "map",
                     "samples",
                     "import",
                     "",

@@ -40,12 +40,65 @@ final class FilledData {
                     settings(handle);
                     imports(handle);
                     work(handle);
+                    floor(handle);
+                    plannedRound(handle);
                     return handle;
                 });
     }
 
     private static Row row(String table) {
         return Row.of(table).with("nursery", "lane");
+    }
+
+    private static void floor(Handle handle) {
+        placed("house_place").with("house", "P1").insert(handle);
+        placed("bench_place").with("bench", "P1-B3").with("name", ODD).insert(handle);
+        row("hot_spot")
+                .with("code", "S001")
+                .with("house", "P1")
+                .with("bench", "P1-B3")
+                .with("kind", "door")
+                .with("x", 0.1 + 0.2)
+                .with("y", 7.0)
+                .with("note", ODD)
+                .insert(handle);
+    }
+
+    private static Row placed(String table) {
+        return row(table)
+                .with("x", 1.1 / 3)
+                .with("y", -4.0)
+                .with("length", 8.7 / 7)
+                .with("width", 1.8);
+    }
+
+    private static void plannedRound(Handle handle) {
+        row("round_plan")
+                .with("id", "2026-05-11-a")
+                .with("day", DAY)
+                .with("method", "wash")
+                .with("question", "detect")
+                .with("seed", Long.MIN_VALUE)
+                .with("planned_by", "SC-1")
+                .with("planned_at", "2026-05-07T05:40:00.000001Z")
+                .insert(handle);
+        row("round_number")
+                .with("round", "2026-05-11-a")
+                .with("name", "power")
+                .with("value", ODD)
+                .insert(handle);
+        row("round_jar")
+                .with("sample", "7K4-M9QX")
+                .with("round", "2026-05-11-a")
+                .with("walk", 1)
+                .with("house", "P1")
+                .with("bench", "P1-B3")
+                .with("purpose", "random")
+                .with("role", "crop")
+                .with("spot_along", 1.1 / 3)
+                .with("spot_across", 0.5)
+                .with("growing_points", 10)
+                .insert(handle);
     }
 
     private static void site(Handle handle) {

@@ -1,12 +1,12 @@
 package jarwise.render.chart;
 
 /** Room that words take, guessed without a font, and the hatch that stands where nobody looked. */
-final class Lettering {
+public final class Lettering {
 
     private Lettering() {}
 
     /** {@return the width of a text in a plain sans, px; rather too wide than too narrow} */
-    static double width(String text, double fontSize) {
+    public static double width(String text, double fontSize) {
         double units = 0;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);

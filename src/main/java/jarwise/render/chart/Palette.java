@@ -54,7 +54,7 @@ public record Palette(
     }
 
     /** Inside of open marks: white on paper, the ground at the microscope, where nothing glares. */
-    String inside() {
+    public String inside() {
         return dark() ? paper : "#FFFFFF";
     }
 }

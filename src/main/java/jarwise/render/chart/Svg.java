@@ -11,7 +11,7 @@ import java.util.Deque;
  * two below a length of 10 in drawings with small units; there are presentation attributes only, so
  * that a page may forbid inline styles.
  */
-final class Svg {
+public final class Svg {
 
     private final StringBuilder out = new StringBuilder(1024);
     private final Deque<String> open = new ArrayDeque<>();
@@ -27,22 +27,30 @@ final class Svg {
     }
 
     /** A picture that says something: {@code label} is what it says to those who do not see it. */
-    static Svg picture(double width, double height, String label) {
+    public static Svg picture(double width, double height, String label) {
         Svg svg = new Svg(width, height, "0 0 %s %s".formatted(number(width), number(height)));
         svg.attributes("role", "img", "aria-label", label);
         svg.out.append('>');
         return svg;
     }
 
+    /** A picture in which single parts can be reached; {@code label} says what it is. */
+    public static Svg stage(double width, double height, String label) {
+        Svg svg = new Svg(width, height, "0 0 %s %s".formatted(number(width), number(height)));
+        svg.attributes("role", "group", "aria-label", label);
+        svg.out.append('>');
+        return svg;
+    }
+
     /** A drawing beside words that say the same. */
-    static Svg decoration(double width, double height, String viewBox) {
+    public static Svg decoration(double width, double height, String viewBox) {
         Svg svg = new Svg(width, height, viewBox);
         svg.attributes("aria-hidden", "true");
         svg.out.append('>');
         return svg;
     }
 
-    Svg open(String name, Object... attributes) {
+    public Svg open(String name, Object... attributes) {
         out.append('<').append(name);
         attributes(attributes);
         out.append('>');
@@ -50,12 +58,12 @@ final class Svg {
         return this;
     }
 
-    Svg close() {
+    public Svg close() {
         out.append("</").append(open.pop()).append('>');
         return this;
     }
 
-    Svg element(String name, Object... attributes) {
+    public Svg element(String name, Object... attributes) {
         out.append('<').append(name);
         attributes(attributes);
         out.append("/>");
@@ -63,12 +71,12 @@ final class Svg {
     }
 
     /** A group that shows {@code title} as its tooltip. */
-    Svg group(String title, Object... attributes) {
+    public Svg group(String title, Object... attributes) {
         open("g", attributes);
         return open("title").write(title).close();
     }
 
-    Svg path(String d, Object... attributes) {
+    public Svg path(String d, Object... attributes) {
         out.append("<path");
         attributes("d", d);
         attributes(attributes);
@@ -76,12 +84,12 @@ final class Svg {
         return this;
     }
 
-    Svg line(double x1, double y1, double x2, double y2, Object... attributes) {
+    public Svg line(double x1, double y1, double x2, double y2, Object... attributes) {
         String end = x1 == x2 ? "V" + number(y2) : y1 == y2 ? "H" + number(x2) : "L" + at(x2, y2);
         return path("M" + at(x1, y1) + end, attributes);
     }
 
-    Svg rect(double x, double y, double width, double height, Object... attributes) {
+    public Svg rect(double x, double y, double width, double height, Object... attributes) {
         out.append("<rect");
         attributes("x", x, "y", y, "width", width, "height", height);
         attributes(attributes);
@@ -89,7 +97,7 @@ final class Svg {
         return this;
     }
 
-    Svg circle(double x, double y, double radius, Object... attributes) {
+    public Svg circle(double x, double y, double radius, Object... attributes) {
         out.append("<circle");
         attributes("cx", x, "cy", y, "r", radius);
         attributes(attributes);
@@ -97,7 +105,7 @@ final class Svg {
         return this;
     }
 
-    Svg text(double x, double y, String text, Object... attributes) {
+    public Svg text(double x, double y, String text, Object... attributes) {
         out.append("<text");
         attributes("x", x, "y", y);
         attributes(attributes);
@@ -107,13 +115,19 @@ final class Svg {
         return this;
     }
 
-    Svg write(String text) {
+    public Svg write(String text) {
         out.append(escaped(text));
         return this;
     }
 
+    /** Puts in a finished drawing of this writer as it is. */
+    public Svg drawing(String finished) {
+        out.append(finished);
+        return this;
+    }
+
     /** {@return the finished text} */
-    String end() {
+    public String end() {
         if (!open.isEmpty()) {
             throw new IllegalStateException("Not closed: " + open);
         }
@@ -129,12 +143,12 @@ final class Svg {
     }
 
     /** {@return a pair of numbers for a path} */
-    static String at(double x, double y) {
+    public static String at(double x, double y) {
         return number(x) + " " + number(y);
     }
 
     /** {@return a length with at most two decimals, without trailing zeros, never in a locale} */
-    static String number(double value) {
+    public static String number(double value) {
         if (!Double.isFinite(value)) {
             throw new InvalidInput("A length in a picture is %s.".formatted(value));
         }

@@ -1,6 +1,7 @@
 package jarwise.usecase.settings;
 
 import jarwise.base.Message;
+import jarwise.site.floor.LengthUnit;
 import jarwise.usecase.findings.SiteRules;
 import jarwise.usecase.form.Fields;
 import java.util.Arrays;
@@ -15,9 +16,13 @@ public enum NamedChoice {
     TARGET_EFFICACY("target-efficacy", 0, 1),
     MINUTES_PER_JAR(SiteRules.MINUTES_PER_JAR, 0, 600),
     WORKING_DAYS("working-days", 0, 0),
+    LENGTH_UNIT("length-unit", 0, 0),
     AUTHORITY("plant-health-authority", 0, 0);
 
     private static final List<String> DAYS = List.of("MO", "TU", "WE", "TH", "FR", "SA", "SU");
+
+    private static final List<String> UNITS =
+            Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol).toList();
 
     private final String code;
     private final double above;
@@ -56,6 +61,12 @@ public enum NamedChoice {
                 fields.fault("value", Message.of("settings.days.wrong", text));
             }
             return String.join(",", days);
+        }
+        if (this == LENGTH_UNIT) {
+            if (!UNITS.contains(text)) {
+                fields.fault("value", Message.of("settings.unit.wrong", text));
+            }
+            return text;
         }
         OptionalDouble number = fields.number("value", above, most);
         return number.isPresent() ? String.valueOf(number.getAsDouble()) : "";

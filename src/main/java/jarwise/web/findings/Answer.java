@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The answer of Findings in a sentence, and the figures behind it. */
-final class Answer {
+public final class Answer {
 
     /** More places than this are a number, not a list. */
     private static final int MOST_NAMES = 3;
@@ -23,14 +23,15 @@ final class Answer {
     private final FindingWords say;
     private final Words words;
 
-    Answer(Findings findings, FindingWords say) {
+    /** Says what is known. */
+    public Answer(Findings findings, FindingWords say) {
         this.findings = findings;
         this.say = say;
         this.words = say.words();
     }
 
     /** {@return "Larvae on ‘Rubia Tarn’ are below the line on P1-B3. On P1-B4 …"} */
-    String sentence() {
+    public String sentence() {
         if (findings.series().stream().noneMatch(one -> one.lastRead().estimated().isPresent())) {
             String key = findings.sampled() ? "findings.answer.unread" : "findings.answer.none";
             return words.say(key, say.subject(findings.scope().subject()));
@@ -91,7 +92,7 @@ final class Answer {
     }
 
     /** {@return the two most urgent places in figures, and the line} */
-    String lead() {
+    public String lead() {
         List<String> sentences = new ArrayList<>();
         findings.series().stream()
                 .map(Findings.Series::lastRead)

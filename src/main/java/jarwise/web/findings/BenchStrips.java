@@ -22,7 +22,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The newest round of every bench and variety, as strips on one scale. */
-final class BenchStrips {
+public final class BenchStrips {
 
     private final Findings findings;
     private final FindingWords say;
@@ -31,16 +31,22 @@ final class BenchStrips {
     private final Strip phone;
 
     BenchStrips(Findings findings, FindingWords say) {
+        // Taller than any row: the page cuts it off, and the line runs down the table.
+        this(findings, say, Strip.Size.DESK.withHeight(130));
+    }
+
+    /** Strips of another size at the desk. */
+    public BenchStrips(Findings findings, FindingWords say, Strip.Size atDesk) {
         this.findings = findings;
         this.say = say;
         this.words = say.words();
         var axis = TrendFigure.axis(findings, say.figures());
-        // Taller than any row: the page cuts it off, and the line runs down the table.
-        this.desk = new Strip(axis, Strip.Size.DESK.withHeight(130), Palette.DESK, words);
+        this.desk = new Strip(axis, atDesk, Palette.DESK, words);
         this.phone = Strip.phone(axis, words);
     }
 
-    Optional<FindingsView.Benches> benches() {
+    /** {@return the strips; empty where nothing was sampled and nothing stands} */
+    public Optional<FindingsView.Benches> benches() {
         if (findings.series().isEmpty() && findings.bare().isEmpty()) {
             return Optional.empty();
         }

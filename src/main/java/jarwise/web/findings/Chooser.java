@@ -12,13 +12,14 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** The fields above the answer: what is shown, and what else could be. */
-final class Chooser {
+public final class Chooser {
 
     private final Findings findings;
     private final FindingWords say;
     private final Words words;
 
-    Chooser(Findings findings, FindingWords say) {
+    /** Offers what these findings could be of. */
+    public Chooser(Findings findings, FindingWords say) {
         this.findings = findings;
         this.say = say;
         this.words = say.words();
@@ -36,6 +37,12 @@ final class Chooser {
                         places("bench", choices.benches(), scope.bench(), name -> name)),
                 scope.from().toString(),
                 scope.to().toString());
+    }
+
+    /** {@return the fields that choose the animals} */
+    public List<FindingsView.Select> animals() {
+        Subject chosen = findings.scope().subject();
+        return List.of(stages(chosen), pests(chosen));
     }
 
     private FindingsView.Select stages(Subject chosen) {

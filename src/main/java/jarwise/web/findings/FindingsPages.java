@@ -2,26 +2,18 @@ package jarwise.web.findings;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import jarwise.base.Message;
-import jarwise.base.Refused;
 import jarwise.decision.Finding;
-import jarwise.decision.Finding.Subject;
-import jarwise.pest.Pest;
 import jarwise.render.finding.FindingWords;
-import jarwise.render.words.Days;
 import jarwise.site.Nursery;
 import jarwise.usecase.ShowFindings;
 import jarwise.usecase.findings.Findings;
-import jarwise.usecase.findings.Scope;
 import jarwise.usecase.findings.SiteRules;
 import jarwise.web.Frame;
 import jarwise.web.Frames;
 import jarwise.web.Pages;
 import jarwise.web.Server;
 import jarwise.web.Templates;
-import jarwise.web.piece.Table;
 import jarwise.wire.findings.FindingsCsv;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -105,58 +97,8 @@ public final class FindingsPages implements Pages {
             return Optional.empty();
         }
         SiteRules rules = showFindings.counts().rules(nursery.slug());
-        LocalDate to = day(http, "to").orElse(last.get());
-        LocalDate from = day(http, "from").orElse(to.minusDays(ShowFindings.USUAL_DAYS));
-        if (from.isAfter(to)) {
-            throw new Refused(Message.of("findings.days", from.toString(), to.toString()));
-        }
-        return subject(http, rules, to)
-                .map(
-                        subject ->
-                                new Scope(
-                                        subject,
-                                        text(http, "variety"),
-                                        text(http, "house"),
-                                        text(http, "bench"),
-                                        from,
-                                        to))
+        return ScopeQuery.of(http, rules, last.get())
                 .map(scope -> showFindings.run(nursery.slug(), nursery.zone(), rules, scope));
-    }
-
-    /** A stage that the chosen pest does not have gives way to one that it has. */
-    private static Optional<Subject> subject(Context http, SiteRules rules, LocalDate day) {
-        Optional<Subject> usual = ShowFindings.usual(rules, day);
-        Optional<Pest> pest =
-                text(http, "pest").or(() -> usual.map(Subject::pest)).flatMap(rules.pests()::find);
-        return pest.map(
-                chosen -> {
-                    List<String> groups = chosen.stageGroups();
-                    String group =
-                            text(http, "stage")
-                                    .filter(groups::contains)
-                                    .or(
-                                            () ->
-                                                    usual.map(Subject::stageGroup)
-                                                            .filter(groups::contains))
-                                    .orElseGet(() -> groups.get(0));
-                    return new Subject(chosen.code(), group);
-                });
-    }
-
-    private static Optional<String> text(Context http, String name) {
-        return Optional.ofNullable(http.queryParam(name)).filter(value -> !value.isBlank());
-    }
-
-    private static Optional<LocalDate> day(Context http, String name) {
-        return text(http, name)
-                .map(
-                        value -> {
-                            try {
-                                return LocalDate.parse(value);
-                            } catch (DateTimeException e) {
-                                throw new Refused(Message.of("form.day", value));
-                            }
-                        });
     }
 
     private static FindingsView view(Context http, Frame frame, Findings findings) {
@@ -172,51 +114,12 @@ public final class FindingsPages implements Pages {
                         trend.figure(),
                         new BenchStrips(findings, say).benches(),
                         new StageFigure(findings, say, trend.treatments()).figure(),
-                        targeted(findings, say),
+                        new TargetedTable(findings, say).table(),
                         new FindingsView.Downloads(
                                 frame.to("findings.csv") + query,
                                 findings.sampled() ? frame.to("findings.svg") + query : "")),
                 new Reasons(findings, say).all(),
                 false);
-    }
-
-    private static Optional<FindingsView.Targeted> targeted(Findings findings, FindingWords say) {
-        if (findings.targeted().isEmpty()) {
-            return Optional.empty();
-        }
-        Days days = new Days(say.words());
-        List<List<String>> rows =
-                findings.targeted().stream()
-                        .map(
-                                one ->
-                                        List.of(
-                                                one.sample().code().text(),
-                                                one.sample()
-                                                        .collectedOn()
-                                                        .map(days::dated)
-                                                        .orElse("–"),
-                                                one.sample().place().bench().orElse("–"),
-                                                one.individuals()
-                                                        .map(
-                                                                n ->
-                                                                        say.counted(
-                                                                                findings.scope()
-                                                                                        .subject(),
-                                                                                n))
-                                                        .orElse(
-                                                                say.words()
-                                                                        .say("figure.not-read"))))
-                        .toList();
-        List<String> head =
-                List.of(
-                        say.words().say("findings.targeted.sample"),
-                        say.words().say("findings.table.day"),
-                        say.words().say("strips.bench"),
-                        say.words().say("strips.found"));
-        return Optional.of(
-                new FindingsView.Targeted(
-                        say.figures().counted("findings.targeted.sub", rows.size()),
-                        new Table(say.words().say("findings.targeted.title"), head, rows)));
     }
 
     private static FindingsView empty(Frame frame) {

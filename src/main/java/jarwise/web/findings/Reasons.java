@@ -12,21 +12,23 @@ import java.util.List;
 import java.util.Optional;
 
 /** What was assumed, where it comes from, and what would change the answer. */
-final class Reasons {
+public final class Reasons {
 
     private final Findings findings;
     private final FindingWords say;
     private final Words words;
     private final Figures figures;
 
-    Reasons(Findings findings, FindingWords say) {
+    /** Gives the reasons behind findings. */
+    public Reasons(Findings findings, FindingWords say) {
         this.findings = findings;
         this.say = say;
         this.words = say.words();
         this.figures = say.figures();
     }
 
-    List<Reason> all() {
+    /** {@return every reason, folded} */
+    public List<Reason> all() {
         List<Reason> reasons = new ArrayList<>();
         firstRead()
                 .ifPresent(

@@ -113,6 +113,24 @@ public final class JsonObject {
         return this;
     }
 
+    /** Puts numbers, or lists of them inside each other, such as the corners of a shape. */
+    public JsonObject putNumbers(String field, List<?> numbers) {
+        add(node.putArray(field), numbers);
+        return this;
+    }
+
+    private static void add(ArrayNode array, List<?> numbers) {
+        for (Object one : numbers) {
+            if (one instanceof List<?> inner) {
+                add(array.addArray(), inner);
+            } else if (one instanceof Number number) {
+                array.add(number.doubleValue());
+            } else {
+                throw new IllegalArgumentException("Not a number: " + one);
+            }
+        }
+    }
+
     /** {@return the object as text, with line feeds on every system} */
     public String text() {
         try {

@@ -13,14 +13,14 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 
 /** A real server on a free port, at the moment of {@link Story}. */
-final class StoryServer implements AutoCloseable {
+public final class StoryServer implements AutoCloseable {
 
     private final TestSite site;
     private final Program program;
     private final int port;
 
     /** Starts with the story told, or with a nursery and nothing else. */
-    StoryServer(Path folder, boolean told) {
+    public StoryServer(Path folder, boolean told) {
         site = new TestSite(folder);
         if (told) {
             Story.toldTo(site);
@@ -29,11 +29,13 @@ final class StoryServer implements AutoCloseable {
         port = program.serve(0);
     }
 
-    String page(String page) {
+    /** {@return the address of a page} */
+    public String page(String page) {
         return "http://127.0.0.1:%d/%s/%s".formatted(port, TestSite.SLUG, page);
     }
 
-    HttpResponse<byte[]> get(String page) throws IOException, InterruptedException {
+    /** {@return the answer as it came} */
+    public HttpResponse<byte[]> get(String page) throws IOException, InterruptedException {
         return HttpClient.newHttpClient()
                 .send(
                         HttpRequest.newBuilder(URI.create(page(page))).build(),
@@ -41,7 +43,7 @@ final class StoryServer implements AutoCloseable {
     }
 
     /** The page as sent, but for the marks that keep a code on one line. */
-    String text(String page) throws IOException, InterruptedException {
+    public String text(String page) throws IOException, InterruptedException {
         return new String(get(page).body(), StandardCharsets.UTF_8)
                 .replaceAll("<span class=\"no-break\">([^<]*)</span>", "$1");
     }
