@@ -27,6 +27,11 @@ import jarwise.usecase.map.KeepHotSpots;
 import jarwise.usecase.map.MovePlants;
 import jarwise.usecase.map.ShowFloor;
 import jarwise.usecase.map.ShowMap;
+import jarwise.usecase.planning.PlanRound;
+import jarwise.usecase.rounds.RoundResult;
+import jarwise.usecase.rounds.SaveRound;
+import jarwise.usecase.rounds.ShowRounds;
+import jarwise.usecase.rounds.WithdrawRound;
 import jarwise.usecase.samples.CorrectCount;
 import jarwise.usecase.samples.CorrectSample;
 import jarwise.usecase.samples.EndSample;
@@ -56,10 +61,12 @@ import jarwise.web.map.MapDeeds;
 import jarwise.web.map.MapPages;
 import jarwise.web.methods.MethodsPages;
 import jarwise.web.report.ReportPages;
+import jarwise.web.rounds.RoundPages;
 import jarwise.web.samples.SamplePages;
 import jarwise.web.settings.SettingsPages;
 import jarwise.web.today.TodayPages;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.InstantSource;
 import java.util.List;
 
@@ -141,6 +148,8 @@ public final class Program implements AutoCloseable {
                 new SettingsPages(kit, new ShowSettings(database), settingsDeeds(database)),
                 new TodayPages(kit, today),
                 new MapPages(kit, new ShowMap(database, findings), mapDeeds(database)),
+                new RoundPages(
+                        kit, roundDeeds(counts), new ShowRounds(database), new RoundResult(counts)),
                 new FindingsPages(kit, findings),
                 new ReportPages(kit, new WriteReport(findings, rounds)),
                 new ImportPages(
@@ -158,6 +167,19 @@ public final class Program implements AutoCloseable {
                 new ChangePlaces(sites),
                 new KeepHotSpots(sites, new FloorStore(database)),
                 new MapDeeds.Lots(new MovePlants(database), new ChangeLots(database)));
+    }
+
+    private RoundPages.Deeds roundDeeds(SiteCounts counts) {
+        PlanRound plan =
+                new PlanRound(
+                        counts,
+                        new SiteStore(database),
+                        new TreatmentStore(database),
+                        new SampleStore(database));
+        return new RoundPages.Deeds(
+                plan,
+                new SaveRound(database, clock, new SecureRandom()::nextInt),
+                new WithdrawRound(database, clock));
     }
 
     private static SettingsPages.Deeds settingsDeeds(Database database) {

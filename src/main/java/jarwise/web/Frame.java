@@ -38,6 +38,7 @@ public record Frame(
             List.of(
                     "today",
                     "map",
+                    "rounds",
                     "samples",
                     "import",
                     "",

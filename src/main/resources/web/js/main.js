@@ -1,9 +1,5 @@
-// Starts the behaviours that a page asks for: <form data-behaviour="drop-file">.
-// A behaviour is a module #js/behaviours/<name>.js that exports start(element).
+// Starts what the page asks for.
 
-for (const element of document.querySelectorAll("[data-behaviour]")) {
-  for (const name of (element.getAttribute("data-behaviour") ?? "").split(" ")) {
-    const behaviour = await import(`#js/behaviours/${name}.js`)
-    behaviour.start(element)
-  }
-}
+import { startIn } from "#js/lib/behaviours.js"
+
+await startIn(document)

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import jarwise.base.InvalidInput;
 import jarwise.pest.LifeStage;
 import jarwise.pest.Pest;
+import jarwise.plan.RoundPlan;
 import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleFilter;
+import jarwise.sample.SamplingMethod;
 import jarwise.site.Nursery;
 import jarwise.site.Setting;
 import jarwise.store.Database;
@@ -17,9 +19,12 @@ import jarwise.store.EventStore;
 import jarwise.store.SampleStore;
 import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
+import jarwise.store.work.RoundPlanStore;
+import jarwise.store.work.RoundStore;
 import jarwise.tally.SampleEvent;
 import jarwise.tally.SampleFold;
 import jarwise.usecase.demo.DemoPests;
+import jarwise.usecase.demo.DemoRounds;
 import jarwise.usecase.demo.DemoSite;
 import jarwise.usecase.demo.Streams;
 import jarwise.usecase.demo.day.DemoEvents;
@@ -214,7 +219,14 @@ class MakeDemoTest {
         Map<SampleCode, SampleFold> folds = folds();
         try (Database database = Database.open(address)) {
             SampleStore samples = new SampleStore(database);
-            assertThat(samples.count(nursery)).isEqualTo(folds.size());
+            RoundPlan eleventh = DemoRounds.eleventh();
+            assertThat(samples.count(nursery)).isEqualTo(folds.size() + eleventh.jars().size());
+            assertThat(new RoundPlanStore(database).find(nursery, eleventh.id()))
+                    .hasValue(eleventh);
+            assertThat(new RoundStore(database).rounds(nursery, eleventh.day(), eleventh.day()))
+                    .filteredOn(round -> round.method() == SamplingMethod.WASH)
+                    .singleElement()
+                    .satisfies(round -> assertThat(round.samples()).isEqualTo(37 + 20));
             folds.forEach(
                     (code, fold) -> {
                         assertThat(samples.countsOf(nursery, code))

@@ -24,7 +24,7 @@ public final class Lettering {
     }
 
     /** Slanted strokes, 9 px apart and 14 px high, standing on {@code foot}. */
-    static void hatch(Svg svg, double from, double to, double foot, Palette palette) {
+    public static void hatch(Svg svg, double from, double to, double foot, Palette palette) {
         StringBuilder d = new StringBuilder();
         for (double x = from; x + 8 <= to; x += 9) {
             d.append('M').append(Svg.at(x, foot)).append("l8 -14");

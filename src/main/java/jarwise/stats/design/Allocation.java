@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  */
 public record Allocation(Method method, List<Share> shares) {
 
-    /** No stratum is sampled less than this: with one sample there is no variance within it. */
+    /** The usual least number in a stratum: with one sample there is no variance within it. */
     public static final int LEAST = 2;
 
     private static final double SAME = 1e-9; // remainders that differ by less are a tie
@@ -34,7 +34,7 @@ public record Allocation(Method method, List<Share> shares) {
      *
      * @param stratum the stratum
      * @param samplesExact before rounding
-     * @param sampleSize whole samples, {@value Allocation#LEAST} or more
+     * @param sampleSize whole samples, the least number of the plan or more
      */
     public record Share(AllocatedStratum stratum, double samplesExact, int sampleSize) {}
 
@@ -53,9 +53,10 @@ public record Allocation(Method method, List<Share> shares) {
      *
      * <p>Neyman's ratio, if every stratum has a standard deviation: it gives the smallest variance
      * of the crop's mean for what is spent. Otherwise proportional. A stratum that would get under
-     * two gets two, and the others share the rest in the same ratio. Rounded by largest remainder;
-     * a tie goes to the larger share before rounding, then to the name that is first by code point,
-     * so that the order in which strata are given does not matter.
+     * {@value #LEAST} gets {@value #LEAST}, and the others share the rest in the same ratio.
+     * Rounded by largest remainder; a tie goes to the larger share before rounding, then to the
+     * name that is first by code point, so that the order in which strata are given does not
+     * matter.
      *
      * <p><b>Source.</b> Neyman (1934), <i>Journal of the Royal Statistical Society</i> 97:558-625;
      * Cochran (1977), <i>Sampling Techniques</i>, ch. 5, for costs (both from memory). Checked by
@@ -68,10 +69,25 @@ public record Allocation(Method method, List<Share> shares) {
      *     samples, only some have a standard deviation, or every standard deviation is 0
      */
     public static Allocation of(List<AllocatedStratum> strata, int samples) {
-        check(strata, samples);
+        return of(strata, samples, LEAST);
+    }
+
+    /**
+     * Shares samples out as {@link #of(List, int)} does, with another least number: one where no
+     * mean of a stratum is wanted, as in a search.
+     *
+     * @param strata parts of the crop, at least 1, each with a name of its own
+     * @param samples samples in all, at least {@code least} for each stratum
+     * @param least samples that every stratum gets, 1 or more
+     * @return what each gets; adds up to {@code samples}
+     * @throws InvalidInput as above
+     */
+    public static Allocation of(List<AllocatedStratum> strata, int samples, int least) {
+        Require.atLeast("least", least, 1);
+        check(strata, samples, least);
         boolean known = strata.get(0).standardDeviation().isPresent();
         double[] weights = strata.stream().mapToDouble(Allocation::weight).toArray();
-        double[] exact = atLeastTwo(weights, samples);
+        double[] exact = atLeast(weights, samples, least);
         int[] whole = wholeNumbers(strata, exact, samples);
         List<Share> shares = new ArrayList<>();
         for (int h = 0; h < whole.length; h++) {
@@ -80,15 +96,15 @@ public record Allocation(Method method, List<Share> shares) {
         return new Allocation(known ? Method.NEYMAN : Method.PROPORTIONAL, shares);
     }
 
-    private static void check(List<AllocatedStratum> strata, int samples) {
+    private static void check(List<AllocatedStratum> strata, int samples, int least) {
         Require.atLeast("strata", strata.size(), 1);
         if (strata.stream().map(AllocatedStratum::name).distinct().count() < strata.size()) {
             throw new InvalidInput("A stratum is named twice; each must have a name of its own.");
         }
         Require.atLeast(
-                "samples in all, at %d for each of %d strata,".formatted(LEAST, strata.size()),
+                "samples in all, at %d for each of %d strata,".formatted(least, strata.size()),
                 samples,
-                (long) LEAST * strata.size());
+                (long) least * strata.size());
         long known = strata.stream().filter(s -> s.standardDeviation().isPresent()).count();
         if (known > 0 && known < strata.size()) {
             throw new InvalidInput(
@@ -112,22 +128,22 @@ public record Allocation(Method method, List<Share> shares) {
                 : size;
     }
 
-    /** Who falls under two is set to two, until the rest can be shared out in the ratio. */
-    private static double[] atLeastTwo(double[] weights, int samples) {
+    /** Who falls under the least is set to it, until the rest can be shared out in the ratio. */
+    private static double[] atLeast(double[] weights, int samples, int least) {
         boolean[] atLeast = new boolean[weights.length];
         double largest = Arrays.stream(weights).max().orElseThrow();
         while (true) {
             double free = samples;
             double sum = 0;
             for (int h = 0; h < weights.length; h++) {
-                free -= atLeast[h] ? LEAST : 0;
+                free -= atLeast[h] ? least : 0;
                 sum += atLeast[h] ? 0 : weights[h] / largest;
             }
             double[] exact = new double[weights.length];
             boolean under = false;
             for (int h = 0; h < weights.length; h++) {
-                exact[h] = atLeast[h] ? LEAST : free * (weights[h] / largest / sum);
-                if (exact[h] < LEAST) {
+                exact[h] = atLeast[h] ? least : free * (weights[h] / largest / sum);
+                if (exact[h] < least) {
                     atLeast[h] = true;
                     under = true;
                 }

@@ -5,6 +5,7 @@ import jarwise.plan.PlannedJar;
 import jarwise.plan.RoundPlan;
 import jarwise.plan.RoundQuestion;
 import jarwise.plan.Spot;
+import jarwise.plan.Withdrawal;
 import jarwise.sample.Purpose;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleRole;
@@ -13,7 +14,6 @@ import jarwise.store.Columns;
 import jarwise.store.Database;
 import jarwise.store.Row;
 import java.sql.SQLException;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -30,15 +30,6 @@ public final class RoundPlanStore {
     public RoundPlanStore(Database database) {
         this.database = database;
     }
-
-    /**
-     * That a round is not walked, or not to its end.
-     *
-     * @param at when that was said
-     * @param by role code
-     * @param reason why
-     */
-    public record Withdrawal(Instant at, String by, String reason) {}
 
     /**
      * Keeps a round.

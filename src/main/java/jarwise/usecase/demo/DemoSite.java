@@ -126,30 +126,25 @@ public final class DemoSite {
         return List.of(new PlantMove(MOVED, "P1-B3", "H2-B4", "L-117", 180));
     }
 
-    /** {@return what is planned: each round as it was, and the eleventh with 20 more jars} */
+    /** {@return what is planned by habit; {@link DemoRounds} adds 20 jars to the eleventh round} */
     public static List<Round> rounds() {
         List<Round> rounds = new ArrayList<>();
         for (int round = 1; round <= WorkWeek.ROUNDS; round++) {
             LocalDate day = new WorkWeek(round).cutOn();
-            rounds.add(new Round(day, SamplingMethod.WASH, jars(round, 0)));
+            rounds.add(new Round(day, SamplingMethod.WASH, jars(round)));
             rounds.add(new Round(day, SamplingMethod.TAP, taps(round)));
             rounds.add(cards(new WorkWeek(round).cardsChanged()));
         }
         LocalDate eleventh = new WorkWeek(WorkWeek.ROUNDS + 1).monday();
-        rounds.add(new Round(eleventh, SamplingMethod.WASH, jars(WorkWeek.ROUNDS, 20)));
+        rounds.add(new Round(eleventh, SamplingMethod.WASH, jars(WorkWeek.ROUNDS)));
         rounds.add(new Round(eleventh, SamplingMethod.TAP, taps(WorkWeek.ROUNDS)));
         return rounds;
     }
 
-    private static List<Round.Stop> jars(int round, int moreOnPellamPink) {
+    private static List<Round.Stop> jars(int round) {
         return Stand.all().stream()
                 .filter(stand -> stand.jars(round) > 0)
-                .map(
-                        stand -> {
-                            int more = stand.bench().equals("H2-B4") ? moreOnPellamPink : 0;
-                            int jars = stand.jars(round) + more;
-                            return new Round.Stop(stand.bench(), jars, Purpose.RANDOM);
-                        })
+                .map(stand -> new Round.Stop(stand.bench(), stand.jars(round), Purpose.RANDOM))
                 .toList();
     }
 

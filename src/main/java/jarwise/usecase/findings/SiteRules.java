@@ -41,6 +41,24 @@ public record SiteRules(
     /** Setting: minutes that one jar costs, cutting to reading, as this site has measured them. */
     public static final String MINUTES_PER_JAR = "minutes-per-jar";
 
+    /** Setting: minutes to cut one jar. */
+    public static final String CUT_MINUTES = "cut-minutes";
+
+    /** Setting: minutes to wash one jar. */
+    public static final String WASH_MINUTES = "wash-minutes";
+
+    /** Setting: filters that the freezer holds. */
+    public static final String FREEZER_PLACES = "freezer-places";
+
+    /** Setting: days of the week on which somebody works, MO to SU with commas. */
+    public static final String WORKING_DAYS = "working-days";
+
+    /** Setting: efficacy that a treatment should have. */
+    public static final String TARGET_EFFICACY = "target-efficacy";
+
+    /** Setting: benches and crop lots whose plants are not to be cut, with commas. */
+    public static final String NOT_TO_CUT = "not-to-cut";
+
     /** Where a site has not measured its own: common practice, no source. */
     private static final double USUAL_MINUTES_PER_JAR = 7;
 
@@ -125,12 +143,18 @@ public record SiteRules(
         return numberOn(MINUTES_PER_JAR, day).orElse(USUAL_MINUTES_PER_JAR);
     }
 
-    private Optional<Double> numberOn(String name, LocalDate day) {
+    /** {@return a number that the site has chosen} */
+    public Optional<Double> numberOn(String name, LocalDate day) {
+        return textOn(name, day).map(value -> number(name, value));
+    }
+
+    /** {@return a choice of the site as it was typed} */
+    public Optional<String> textOn(String name, LocalDate day) {
         return settings.stream()
                 .filter(setting -> setting.name().equals(name))
                 .filter(setting -> !setting.holdsFrom().isAfter(day))
                 .findFirst()
-                .map(setting -> number(setting.name(), setting.value()));
+                .map(Setting::value);
     }
 
     private static double number(String name, String text) {

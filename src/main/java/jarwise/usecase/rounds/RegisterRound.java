@@ -6,6 +6,8 @@ import jarwise.plan.PlannedJar;
 import jarwise.plan.Round;
 import jarwise.plan.RoundPlan;
 import jarwise.sample.Purpose;
+import jarwise.sample.SampleRole;
+import jarwise.sample.SamplingMethod;
 import jarwise.sample.Step;
 import jarwise.site.CropLot;
 import jarwise.store.Database;
@@ -18,6 +20,7 @@ import jarwise.tally.EventId;
 import jarwise.tally.Facts;
 import jarwise.tally.SampleEvent;
 import jarwise.usecase.form.Fields;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,7 +63,8 @@ public final class RegisterRound {
                     plan.jars().forEach(jar -> refuseIfTaken(nursery, jar));
                     plans.put(nursery, plan);
                     events.append(nursery, registered(nursery, plan));
-                    stops(plan).ifPresent(more -> rounds.addTo(nursery, more));
+                    stops(plan.day(), plan.method(), plan.jars())
+                            .ifPresent(more -> rounds.addTo(nursery, more));
                     return plan;
                 });
     }
@@ -110,14 +114,18 @@ public final class RegisterRound {
         if (jar.growingPoints() > 0) {
             facts.put(Facts.SAMPLING_UNITS, String.valueOf(jar.growingPoints()));
         }
+        if (jar.role() == SampleRole.SPIKE) {
+            facts.put(Facts.KNOWN, plan.numbers().getOrDefault("spiked", ""));
+        }
         facts.values().removeIf(String::isBlank);
         return facts;
     }
 
-    /** {@return what the round adds to each bench; empty for a round of controls alone} */
-    static Optional<Round> stops(RoundPlan plan) {
+    /** {@return what these jars are on each bench; empty for checks of the work alone} */
+    static Optional<Round> stops(LocalDate day, SamplingMethod method, List<PlannedJar> jars) {
         Map<String, List<PlannedJar>> byBench =
-                plan.ofCrop().stream()
+                jars.stream()
+                        .filter(PlannedJar::isOfCrop)
                         .collect(
                                 Collectors.groupingBy(
                                         PlannedJar::bench,
@@ -125,17 +133,15 @@ public final class RegisterRound {
                                         Collectors.toList()));
         List<Round.Stop> stops = new ArrayList<>();
         byBench.forEach(
-                (bench, jars) ->
+                (bench, there) ->
                         stops.add(
                                 new Round.Stop(
                                         bench,
-                                        jars.size(),
-                                        jars.stream().anyMatch(RegisterRound::isRandom)
+                                        there.size(),
+                                        there.stream().anyMatch(RegisterRound::isRandom)
                                                 ? Purpose.RANDOM
                                                 : Purpose.TARGETED)));
-        return stops.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Round(plan.day(), plan.method(), stops));
+        return stops.isEmpty() ? Optional.empty() : Optional.of(new Round(day, method, stops));
     }
 
     private static boolean isRandom(PlannedJar jar) {

@@ -1,12 +1,12 @@
 package jarwise.usecase.rounds;
 
 import jarwise.plan.RoundPlan;
+import jarwise.plan.Withdrawal;
 import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
 import jarwise.store.Database;
 import jarwise.store.SampleStore;
 import jarwise.store.work.RoundPlanStore;
-import jarwise.store.work.RoundPlanStore.Withdrawal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;

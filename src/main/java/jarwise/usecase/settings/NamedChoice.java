@@ -13,10 +13,14 @@ import java.util.OptionalDouble;
 public enum NamedChoice {
     LIMIT_BELOW(SiteRules.LIMIT_BELOW, 0, 0.5),
     LIMIT_ABOVE(SiteRules.LIMIT_ABOVE, 0.5, 0.9999),
-    TARGET_EFFICACY("target-efficacy", 0, 1),
+    TARGET_EFFICACY(SiteRules.TARGET_EFFICACY, 0, 1),
     MINUTES_PER_JAR(SiteRules.MINUTES_PER_JAR, 0, 600),
-    WORKING_DAYS("working-days", 0, 0),
     LENGTH_UNIT("length-unit", 0, 0),
+    CUT_MINUTES(SiteRules.CUT_MINUTES, 0, 600),
+    WASH_MINUTES(SiteRules.WASH_MINUTES, 0, 600),
+    FREEZER_PLACES(SiteRules.FREEZER_PLACES, 0, 10_000),
+    WORKING_DAYS(SiteRules.WORKING_DAYS, 0, 0),
+    NOT_TO_CUT(SiteRules.NOT_TO_CUT, 0, 0),
     AUTHORITY("plant-health-authority", 0, 0);
 
     private static final List<String> DAYS = List.of("MO", "TU", "WE", "TH", "FR", "SA", "SU");
@@ -41,7 +45,10 @@ public enum NamedChoice {
 
     /** {@return whether something usual holds where the site has chosen nothing} */
     public boolean isUsual() {
-        return this != TARGET_EFFICACY && this != AUTHORITY;
+        return this != TARGET_EFFICACY
+                && this != AUTHORITY
+                && this != FREEZER_PLACES
+                && this != NOT_TO_CUT;
     }
 
     /** {@return the choice with this name} */
@@ -52,7 +59,7 @@ public enum NamedChoice {
     /** Reads the value typed for this choice; a fault is noted beside the field. */
     String read(Fields fields) {
         String text = fields.needed("value");
-        if (this == AUTHORITY || text.isEmpty()) {
+        if (this == AUTHORITY || this == NOT_TO_CUT || text.isEmpty()) {
             return text;
         }
         if (this == WORKING_DAYS) {

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import jarwise.decision.ActionThreshold;
 import jarwise.plan.Round;
+import jarwise.plan.RoundPlan;
+import jarwise.plan.RoundQuestion;
+import jarwise.sample.LabelCode;
 import jarwise.sample.SamplingMethod;
 import jarwise.site.CropLot;
 import jarwise.site.House;
@@ -76,11 +79,23 @@ class DemoSiteTest {
                         .filter(round -> round.method() == SamplingMethod.WASH)
                         .findAny()
                         .orElseThrow();
-        assertThat(jars.samples()).isEqualTo(37 + 20);
+        assertThat(jars.samples()).isEqualTo(37);
         assertThat(jars.stops())
                 .filteredOn(stop -> stop.bench().equals("H2-B4"))
                 .singleElement()
-                .satisfies(stop -> assertThat(stop.samples()).isEqualTo(6 + 20));
+                .satisfies(stop -> assertThat(stop.samples()).isEqualTo(6));
+        RoundPlan more = DemoRounds.eleventh();
+        assertThat(more.day()).isEqualTo(monday);
+        assertThat(more.question()).isEqualTo(RoundQuestion.DETECT);
+        assertThat(more.jars())
+                .hasSize(20)
+                .allSatisfy(
+                        jar -> {
+                            assertThat(jar.bench()).isEqualTo("H2-B4");
+                            assertThat(LabelCode.parse(jar.code().text()).sampleCode())
+                                    .isEqualTo(jar.code());
+                        });
+        assertThat(DemoRounds.eleventh()).as("every time the same").isEqualTo(more);
         assertThat(DemoSite.rounds()).noneMatch(round -> round.day().isAfter(monday));
     }
 
