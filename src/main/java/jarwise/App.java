@@ -5,6 +5,7 @@ import jarwise.base.Refused;
 import jarwise.cli.BackupCommand;
 import jarwise.cli.Commands;
 import jarwise.cli.ImportCommand;
+import jarwise.cli.LabelsCommand;
 import jarwise.cli.ReportCommand;
 import jarwise.cli.RestoreCommand;
 import jarwise.cli.ServeUsage;
@@ -89,6 +90,10 @@ public final class App {
                                         "report",
                                         "the grower's letter, one page, as .html or .pdf",
                                         out -> new ReportCommand(out, usual, clock)),
+                                new CommandEntry(
+                                        "labels",
+                                        "lid, base and voucher labels of a round, as .pdf",
+                                        out -> new LabelsCommand(out, usual, clock)),
                                 new CommandEntry(
                                         "backup",
                                         "copy all data into one file, and check the copy",

@@ -197,6 +197,9 @@ class ArchitectureTest {
                     "org.apache.batik..");
 
     @ArchTest
+    static final ArchRule qr_codes_stay_in_render = only("jarwise.render..", "com.google.zxing..");
+
+    @ArchTest
     static final ArchRule the_web_server_stays_in_web =
             only("jarwise.web..", "io.javalin..", "org.eclipse.jetty..", "jakarta..");
 

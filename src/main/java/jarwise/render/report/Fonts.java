@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** The two voices of the letter, both open: a book face for sentences, a plain one for figures. */
-final class Fonts {
+public final class Fonts {
 
     private record Face(String family, int weight, String file) {}
 
@@ -28,6 +28,11 @@ final class Fonts {
                     new Face("Liberation Sans", 700, "arimo-latin-700-normal.woff"));
 
     private Fonts() {}
+
+    /** {@return the plain face, regular or bold, as the PDF library reads it} */
+    public static byte[] plain(boolean bold) {
+        return Woff.unpacked(read(FACES.get(bold ? 3 : 2).file));
+    }
 
     /** Embeds what the letter uses of each face into a PDF. */
     static void register(PdfRendererBuilder builder) {

@@ -1,6 +1,6 @@
 package jarwise.render.report;
 
-/** Sheets a letter is printed on: by country, not by language. */
+/** Sheets to print on: by country, not by language. */
 public enum Paper {
     A4(210, 297),
     LETTER(215.9, 279.4);
@@ -11,6 +11,16 @@ public enum Paper {
     Paper(double widthMm, double heightMm) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
+    }
+
+    /** {@return its width, upright, in mm} */
+    public double widthMm() {
+        return widthMm;
+    }
+
+    /** {@return its height, upright, in mm} */
+    public double heightMm() {
+        return heightMm;
     }
 
     /** {@return the page rule for the stylesheet} */
