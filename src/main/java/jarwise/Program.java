@@ -27,6 +27,8 @@ import jarwise.usecase.map.KeepHotSpots;
 import jarwise.usecase.map.MovePlants;
 import jarwise.usecase.map.ShowFloor;
 import jarwise.usecase.map.ShowMap;
+import jarwise.usecase.paper.PrintLabels;
+import jarwise.usecase.paper.TypePaperSheet;
 import jarwise.usecase.planning.PlanRound;
 import jarwise.usecase.rounds.RoundResult;
 import jarwise.usecase.rounds.SaveRound;
@@ -60,6 +62,7 @@ import jarwise.web.intake.ImportPages;
 import jarwise.web.map.MapDeeds;
 import jarwise.web.map.MapPages;
 import jarwise.web.methods.MethodsPages;
+import jarwise.web.paper.PaperPages;
 import jarwise.web.report.ReportPages;
 import jarwise.web.rounds.RoundPages;
 import jarwise.web.samples.SamplePages;
@@ -155,6 +158,11 @@ public final class Program implements AutoCloseable {
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
                 new ExchangePages(kit, new TakeEvents(database)),
+                new PaperPages(
+                        kit,
+                        new ShowRounds(database),
+                        new PrintLabels(database),
+                        new TypePaperSheet(database, clock)),
                 new MethodsPages(kit));
     }
 

@@ -20,7 +20,7 @@ public final class LabelSheets {
     public static byte[] pdf(List<JarLabel> jars, LabelJob job) {
         List<Places.Placed> placed = Places.of(jars, job.geometry(), job.start());
         int size = job.geometry().size();
-        int sheets = placed.isEmpty() ? 0 : placed.get(placed.size() - 1).cell() / size + 1;
+        int sheets = sheets(jars, job.geometry(), job.start());
         try (Pdf pdf = new Pdf(job.head())) {
             for (int sheet = 0; sheet < sheets; sheet++) {
                 final int number = sheet;
@@ -30,6 +30,12 @@ public final class LabelSheets {
             }
             return pdf.bytes();
         }
+    }
+
+    /** {@return sheets that the labels take, the half-used one counted} */
+    public static int sheets(List<JarLabel> jars, LabelGeometry geometry, int start) {
+        List<Places.Placed> placed = Places.of(jars, geometry, start);
+        return placed.isEmpty() ? 0 : placed.get(placed.size() - 1).cell() / geometry.size() + 1;
     }
 
     private static void sheet(Pdf pdf, List<Places.Placed> here, LabelJob job, String number) {

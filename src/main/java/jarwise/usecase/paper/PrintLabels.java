@@ -5,8 +5,11 @@ import jarwise.plan.RoundPlan;
 import jarwise.render.label.JarLabel;
 import jarwise.render.label.LabelGeometry;
 import jarwise.render.label.LabelJob;
+import jarwise.render.label.LabelPicture;
 import jarwise.render.label.LabelSheets;
+import jarwise.render.label.RoundSheet;
 import jarwise.render.label.TestPage;
+import jarwise.render.report.Paper;
 import jarwise.render.words.Days;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
@@ -90,6 +93,26 @@ public final class PrintLabels {
                 jars, job(choice, start, words, head, cautions(nursery, plan, words, now)));
     }
 
+    /** {@return the round on paper, for a pencil} */
+    public byte[] roundSheet(
+            Nursery nursery, RoundPlan plan, Paper paper, Words words, Instant now) {
+        String day = new Days(words).full(plan.day());
+        String head = words.say("sheet.round.head", nursery.name(), plan.id(), day);
+        return RoundSheet.pdf(plan, head, cautions(nursery, plan, words, now), paper, words);
+    }
+
+    /** {@return where the labels lie on the first sheet, as SVG} */
+    public static String picture(RoundPlan plan, LabelChoice choice, int start, Words words) {
+        List<JarLabel> jars = plan.jars().stream().map(jar -> JarLabel.of(jar, words)).toList();
+        return LabelPicture.svg(jars, job(choice, start, words, "", List.of()));
+    }
+
+    /** {@return sheets that the labels of a round take} */
+    public static int sheets(RoundPlan plan, LabelChoice choice, int start, Words words) {
+        List<JarLabel> jars = plan.jars().stream().map(jar -> JarLabel.of(jar, words)).toList();
+        return LabelSheets.sheets(jars, LabelGeometry.named(choice.sheet()), start);
+    }
+
     /** {@return a page that shows where the labels lie} */
     public static byte[] testPage(LabelChoice choice, Words words) {
         String head = words.say("label.test.head", choice.sheet());
@@ -109,7 +132,7 @@ public final class PrintLabels {
     }
 
     /** {@return cautions that belong on every sheet of labels; running intervals by their end} */
-    List<String> cautions(Nursery nursery, RoundPlan plan, Words words, Instant now) {
+    public List<String> cautions(Nursery nursery, RoundPlan plan, Words words, Instant now) {
         Instant walk = plan.day().atStartOfDay(nursery.zone()).toInstant();
         Instant from = now.isAfter(walk) ? now : walk;
         List<String> closed =

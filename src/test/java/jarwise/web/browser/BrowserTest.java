@@ -68,6 +68,12 @@ public abstract class BrowserTest {
         assertThat(consoleErrors).as("errors on the page's console").isEmpty();
     }
 
+    /** Checks that a form was refused: the browser tells its console of that, and of no more. */
+    protected void isRefused() {
+        assertThat(consoleErrors).singleElement().asString().contains("422");
+        consoleErrors.clear();
+    }
+
     /** {@return a fresh page of this width, with no cookies} */
     protected Page page(int width) {
         BrowserContext context =
