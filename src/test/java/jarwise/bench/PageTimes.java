@@ -45,6 +45,7 @@ final class PageTimes {
     private static List<String> pages(int samples) {
         return List.of(
                 "/today",
+                "/map",
                 "/findings",
                 "/findings?pest=FRANOC&stage=adult",
                 "/findings?pest=FRANOC&stage=larva&bench=H3-B1",

@@ -20,7 +20,12 @@ import java.util.Map;
 public record DraftPicture(
         PlacedHouse house, List<HotSpot> hotSpots, Map<String, String> names, String label) {
 
-    private static final MapSize SIZE = new MapSize(960, 14, 0, 0, 1e6, 40);
+    private static final double LARGEST = 20;
+
+    /** Width of a letter in sizes of the letters. */
+    private static final double LETTER = 0.64;
+
+    private static final MapSize SIZE = new MapSize(960, 17, 0, 0, 1e6, 40);
 
     /** {@return the picture; {@code data-scale} says how many px a metre has} */
     public String draw() {
@@ -88,10 +93,10 @@ public record DraftPicture(
         svg.open("g", "text-anchor", "middle");
         svg.text(
                 box.middle(),
-                box.y() + box.height() / 2 + 5,
+                box.y() + box.height() / 2 + 6,
                 bench.bench().code(),
                 "font-size",
-                SIZE.font(),
+                Math.min(LARGEST, box.width() / (LETTER * bench.bench().code().length())),
                 "fill",
                 Palette.DESK.ink());
         svg.close().close();

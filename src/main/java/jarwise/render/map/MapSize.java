@@ -22,5 +22,5 @@ public record MapSize(
     public static final MapSize DESK = new MapSize(664, 13, 62, 38, 620, 13);
 
     /** The width of a phone. */
-    public static final MapSize PHONE = new MapSize(326, 14, 44, 52, 900, 0);
+    public static final MapSize PHONE = new MapSize(326, 14, 44, 72, 900, 0);
 }

@@ -3,6 +3,7 @@ package jarwise.render.map;
 import jarwise.site.floor.FloorPlan;
 import jarwise.site.floor.FloorPlan.PlacedHouse;
 import jarwise.site.floor.Rectangle;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -106,7 +107,14 @@ final class Projection {
 
     private void projectOneByOne(List<PlacedHouse> all) {
         double top = 0;
-        for (PlacedHouse house : all) {
+        // From the top of the plan to its foot, whatever the order of the walk.
+        List<PlacedHouse> downwards =
+                all.stream()
+                        .sorted(
+                                Comparator.comparingDouble((PlacedHouse house) -> house.place().y())
+                                        .thenComparingDouble(house -> house.place().x()))
+                        .toList();
+        for (PlacedHouse house : downwards) {
             Rectangle place = house.place();
             double along = (size.width() - 2) / place.length();
             double narrowest =

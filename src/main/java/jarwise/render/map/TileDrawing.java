@@ -29,9 +29,9 @@ final class TileDrawing {
     void draw(Tile tile, Box box, List<Spot> places) {
         svg.group(tile.tip());
         ground(tile, box);
-        Pen pen = new Pen(tile, box, size.font());
+        Pen pen = new Pen(box, size);
         title(tile, box, pen);
-        tile.verdict().ifPresent(verdict -> verdict(verdict, tile, box));
+        tile.verdict().ifPresent(verdict -> verdict(verdict, tile, pen));
         if (pen.lines() >= 3) {
             text(tile, box.x() + PAD, pen.line(2), pen.fitted(under(tile)), 400);
         }
@@ -42,20 +42,25 @@ final class TileDrawing {
         svg.close();
     }
 
-    /** Where the lines of a bench stand. */
-    private record Pen(Tile tile, Box box, double font) {
+    /** Where the lines of a bench stand: four on the phone, where strokes and figure need two. */
+    private record Pen(Box box, MapSize size) {
+
+        private static final int MOST_AT_DESK = 3;
 
         int lines() {
-            return (int) Math.max(1, Math.min(3, Math.floor((box.height() - 4) / (font + 2))));
+            int most = size.mostPxPerMetre() > 0 ? MOST_AT_DESK : MOST_AT_DESK + 1;
+            int room = (int) Math.floor((box.height() - 4) / (size.font() + 2));
+            return Math.max(1, Math.min(most, room));
         }
 
         double line(int number) {
+            double font = size.font();
             double step = (box.height() - 2 * PAD - font) / Math.max(1, lines() - 1);
             return box.y() + PAD + font * .86 + (number - 1) * Math.min(step, font + 9);
         }
 
         String fitted(String text) {
-            return fitted(text, box.width() - 2 * PAD, font - 1);
+            return fitted(text, box.width() - 2 * PAD, size.font() - 1);
         }
 
         static String fitted(String text, double room, double font) {
@@ -112,14 +117,17 @@ final class TileDrawing {
         svg.line(x - 3.6, y, x + 3.6, y, "stroke", "#17212B", "stroke-width", 2.6);
     }
 
-    private void verdict(Verdict verdict, Tile tile, Box box) {
+    /** In the corner of the title; above the figure where the title leaves no room. */
+    private void verdict(Verdict verdict, Tile tile, Pen pen) {
+        Box box = pen.box();
         double least = PAD + MARK_WIDTH + Lettering.width(tile.title(), size.font() + 1);
         double left = box.right() - MARK_WIDTH - 3;
         boolean below = box.width() < least + (tile.noEntry().isPresent() ? 20 : 0);
         if (below && box.height() < 48) {
             return;
         }
-        double top = below ? box.bottom() - 22 : box.y() + 3;
+        double foot = pen.lines() > 3 ? pen.line(pen.lines() - 1) + 3 : box.bottom() - 4;
+        double top = below ? foot - 18 : box.y() + 3;
         svg.rect(
                 left - 1,
                 top,
@@ -134,21 +142,23 @@ final class TileDrawing {
     }
 
     private void foot(Tile tile, Box box, Pen pen) {
-        double foot = pen.line(pen.lines());
-        double left = box.x() + PAD;
+        boolean known = tile.ground() == Tile.Ground.READ;
+        double strokes = tile.step() > 0 ? ChanceSteps.width(tile.step()) + 4 : 0;
+        double figure = Lettering.width(tile.figure(), size.font());
+        boolean beside = strokes + figure <= box.width() - 2 * PAD;
+        boolean under = !beside && pen.lines() > 3 && figure <= box.width() - 2 * PAD;
         if (tile.step() > 0) {
             ChanceSteps.strokes(
-                    svg, tile.step(), left, foot, ChanceSteps.letters(tile.step(), palette));
-            left += ChanceSteps.width(tile.step()) + 4;
+                    svg,
+                    tile.step(),
+                    box.x() + PAD,
+                    pen.line(under ? pen.lines() - 1 : pen.lines()),
+                    ChanceSteps.letters(tile.step(), palette));
         }
-        if (tile.figure().isEmpty()) {
-            return;
-        }
-        boolean known = tile.ground() == Tile.Ground.READ;
-        String shown = Pen.fitted(tile.figure(), box.right() - left - 4, size.font());
-        if (shown.equals(tile.figure())) {
+        if (beside || under) {
             svg.open("g", "text-anchor", known ? "end" : "start");
-            text(tile, known ? box.right() - PAD : left, foot, shown, known ? 700 : 400);
+            double x = known ? box.right() - PAD : box.x() + PAD;
+            text(tile, x, pen.line(pen.lines()), tile.figure(), known ? 700 : 400);
             svg.close();
         }
     }
