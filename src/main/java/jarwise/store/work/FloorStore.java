@@ -16,6 +16,16 @@ import org.jdbi.v3.core.Handle;
 /** Where houses, benches and known trouble spots were drawn. */
 public final class FloorStore {
 
+    private static final List<String> RECORDS_OF_A_BENCH =
+            List.of(
+                    "occupancy where bench = :bench",
+                    "sample where bench = :bench",
+                    "planned_jars where bench = :bench",
+                    "round_jar where bench = :bench",
+                    "application_bench where bench = :bench",
+                    "plant_move where (from_bench = :bench or to_bench = :bench)",
+                    "hot_spot where bench = :bench");
+
     private final Database database;
 
     public FloorStore(Database database) {
@@ -83,6 +93,39 @@ public final class FloorStore {
                                 .bind("nursery", nursery)
                                 .bind("code", code)
                                 .execute());
+    }
+
+    /**
+     * Takes a bench away of which nothing is on record: no crop, sample, plan, treatment or move.
+     *
+     * @return whether it was taken away; false where anything is on record, or there is none
+     */
+    public boolean removeUnused(String nursery, String bench) {
+        return database.write(
+                handle -> {
+                    for (String where : RECORDS_OF_A_BENCH) {
+                        if (count(handle, where, nursery, bench) > 0) {
+                            return false;
+                        }
+                    }
+                    delete(handle, "bench_place where bench = :bench", nursery, bench);
+                    return delete(handle, "bench where code = :bench", nursery, bench) > 0;
+                });
+    }
+
+    private static int count(Handle handle, String where, String nursery, String bench) {
+        return handle.createQuery("select count(*) from " + where + " and nursery = :nursery")
+                .bind("bench", bench)
+                .bind("nursery", nursery)
+                .mapTo(Integer.class)
+                .one();
+    }
+
+    private static int delete(Handle handle, String where, String nursery, String bench) {
+        return handle.createUpdate("delete from " + where + " and nursery = :nursery")
+                .bind("bench", bench)
+                .bind("nursery", nursery)
+                .execute();
     }
 
     private static Row placed(Row row, Rectangle place) {

@@ -66,6 +66,20 @@ public final class AdjustHouse {
         save(nursery, house.orElseThrow().house().code(), floor.orElseThrow(), typed);
     }
 
+    /**
+     * Takes a bench off the plan that was drawn by mistake: nothing may be on record of it.
+     *
+     * @param fields {@code bench}
+     * @throws jarwise.usecase.form.FormRefused where anything is on record of the bench
+     */
+    public void takeOff(String nursery, Fields fields) {
+        String bench = fields.needed("bench");
+        fields.refuseIfAny();
+        if (!floors.removeUnused(nursery, bench)) {
+            fields.fault("bench", Message.of("map.draw.used", bench));
+        }
+    }
+
     private static Typed typed(Bench bench, String ending, LengthFields lengths) {
         Fields fields = lengths.fields();
         String name = fields.text("name" + ending);

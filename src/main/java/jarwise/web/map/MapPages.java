@@ -59,6 +59,7 @@ public final class MapPages implements Pages {
         draw(routes, "house", (n, day, f) -> deeds.house().run(n, deeds.floor().unit(n, day), f));
         draw(routes, "adjust", (n, day, f) -> deeds.adjust().run(n, deeds.floor().unit(n, day), f));
         draw(routes, "bench", (n, day, f) -> deeds.places().bench(n, f));
+        draw(routes, "bench-off", (n, day, f) -> deeds.adjust().takeOff(n, f));
         draw(routes, "spot", (n, day, f) -> deeds.spots().add(n, deeds.floor().unit(n, day), f));
         draw(routes, "spot-off", (n, day, f) -> deeds.spots().remove(n, f));
         lots(routes, "move", (n, day, f) -> deeds.move().run(n, day, f));

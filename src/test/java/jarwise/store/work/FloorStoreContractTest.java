@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import jarwise.site.Bench;
+import jarwise.site.CropLot;
 import jarwise.site.House;
 import jarwise.site.Nursery;
+import jarwise.site.Occupancy;
 import jarwise.site.floor.FloorPlan.BenchPlace;
 import jarwise.site.floor.FloorPlan.Drawn;
 import jarwise.site.floor.HotSpot;
@@ -14,6 +16,7 @@ import jarwise.store.Database;
 import jarwise.store.DatabaseUnderTest;
 import jarwise.store.SiteStore;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
@@ -106,6 +109,38 @@ class FloorStoreContractTest {
 
             assertThat(floors.drawn("lane").hotSpots()).containsExactly(vent);
             assertThat(floors.drawn("other").hotSpots()).containsExactly(door);
+        }
+
+        @Test
+        void takesAwayABenchOnlyWhileNothingIsOnRecordOfIt() {
+            SiteStore sites = new SiteStore(database);
+            sites.save("lane", new Bench("P1-B4", "P1", "B", 1));
+            floors.putBench("lane", "P1-B3", new BenchPlace("", ODD));
+            floors.putBench("lane", "P1-B4", new BenchPlace("", ODD));
+            floors.put("lane", spot("2", Optional.of("P1-B3"), HotSpot.Kind.ARRIVALS));
+
+            assertThat(floors.removeUnused("lane", "P1-B3")).isFalse();
+            assertThat(floors.removeUnused("lane", "P1-B4")).isTrue();
+            assertThat(floors.removeUnused("lane", "P1-B4")).isFalse();
+            assertThat(sites.benches("lane")).extracting(Bench::code).containsExactly("P1-B3");
+            floors.removeHotSpot("lane", "2");
+            sites.save(
+                    "lane", new CropLot("L", "", "X", Optional.empty(), Optional.empty(), false));
+            sites.save("lane", stands());
+            assertThat(floors.removeUnused("lane", "P1-B3")).isFalse();
+            assertThat(floors.removeUnused("other", "P1-B3")).isTrue();
+            assertThat(floors.drawn("lane").benches()).containsOnlyKeys("P1-B3");
+        }
+
+        private static Occupancy stands() {
+            return new Occupancy(
+                    "P1-B3",
+                    "L",
+                    LocalDate.of(2026, 5, 4),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty());
         }
 
         @Test

@@ -184,6 +184,24 @@ class DrawingTest {
     }
 
     @Test
+    void aBenchDrawnByMistakeIsTakenOffAndOneWithACropIsNot() {
+        draw("P1", "40", "15", "2 benches");
+        AdjustHouse adjust = new AdjustHouse(site.database);
+        adjust.takeOff(TestSite.SLUG, fields("bench", "P1-A2"));
+        new ChangeLots(site.database)
+                .bring(
+                        TestSite.SLUG,
+                        TODAY,
+                        fields("lot", "L", "bench", "P1-A1", "from", "2026-05-04", "variety", "X"));
+
+        assertThat(faults(() -> adjust.takeOff(TestSite.SLUG, fields("bench", "P1-A1"))))
+                .containsOnly(Map.entry("bench", "map.draw.used"));
+        assertThat(site.site.benches(TestSite.SLUG))
+                .extracting(Bench::code)
+                .containsExactly("P1-A1");
+    }
+
+    @Test
     void hotSpotsAreAddedInTheirHouseAndTakenOff() {
         draw("P1", "40", "15", "2 benches");
         KeepHotSpots spots = new KeepHotSpots(site.site, new FloorStore(site.database));
