@@ -18,12 +18,11 @@ import jarwise.usecase.MakeDemo;
 import jarwise.usecase.demo.DemoClock;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.IOException;
 import java.io.PrintStream;
 import java.net.InetAddress;
-import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.List;
@@ -38,8 +37,6 @@ public final class App {
 
     /** Warns of base fonts that no letter uses. */
     private static final Logger PDF = Logger.getLogger("org.apache.pdfbox");
-
-    private static final int PORTS_TO_TRY = 50;
 
     private App() {}
 
@@ -118,9 +115,10 @@ public final class App {
             // Worked out while the server starts: the first page asks for the same.
             CompletableFuture<List<String>> greetings =
                     CompletableFuture.supplyAsync(program::greetings);
-            int port = program.serve(freePort(options));
+            int port = start(program, options);
             Runtime.getRuntime().addShutdownHook(new Thread(program::close, "close"));
             out.printf("Jarwise is at http://127.0.0.1:%d/%n", port);
+            program.reach().ifPresent(reach -> OpenLan.tell(reach, out));
             out.printf("Its data are at %s. Stop it with Ctrl+C.%n", options.address());
             out.flush();
             greetings.join().forEach(out::println);
@@ -133,6 +131,20 @@ public final class App {
         }
         err.flush();
         return Commands.WRONG_INPUT;
+    }
+
+    private static int start(Program program, ServeOptions options) {
+        try {
+            List<InetAddress> here = List.of(InetAddress.getLoopbackAddress());
+            int port = Ports.free(options.port(), options.portGiven(), 1, here);
+            return options.lan()
+                    .map(lan -> OpenLan.of(lan, options.address(), Instant.now()))
+                    .map(lan -> program.serve(port, lan))
+                    .orElseGet(() -> program.serve(port));
+        } catch (InvalidInput fault) {
+            program.close();
+            throw fault;
+        }
     }
 
     /** Makes the demo nursery where it is not there yet, and sets its clock. */
@@ -148,21 +160,6 @@ public final class App {
             MakeDemo.inFolder(Path.of(options.address()), progress);
         }
         return DemoClock.startingNow(InstantSource.system());
-    }
-
-    /** The wanted port, or the next free one when it is taken and nobody asked for it. */
-    private static int freePort(ServeOptions options) {
-        int last = options.portGiven() ? options.port() : options.port() + PORTS_TO_TRY;
-        for (int port = options.port(); port <= last; port++) {
-            try (ServerSocket probe = new ServerSocket(port, 1, InetAddress.getLoopbackAddress())) {
-                return options.port() == 0 ? 0 : probe.getLocalPort();
-            } catch (IOException e) {
-                // Taken by another program: the next one is tried.
-            }
-        }
-        throw new InvalidInput(
-                "Port %d is taken by another program; maybe Jarwise is running already."
-                        .formatted(options.port()));
     }
 
     /** UTF-8 whatever the platform thinks. */

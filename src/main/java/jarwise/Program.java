@@ -8,6 +8,8 @@ import jarwise.store.SampleStore;
 import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
 import jarwise.store.guard.ServerLock;
+import jarwise.store.work.CalendarStore;
+import jarwise.store.work.DeviceStore;
 import jarwise.store.work.FloorStore;
 import jarwise.store.work.RoundStore;
 import jarwise.store.work.TreatmentStore;
@@ -16,6 +18,13 @@ import jarwise.usecase.OpenSite;
 import jarwise.usecase.ShowFindings;
 import jarwise.usecase.ShowToday;
 import jarwise.usecase.WriteReport;
+import jarwise.usecase.calendar.OpenCalendar;
+import jarwise.usecase.calendar.TellCalendar;
+import jarwise.usecase.devices.LetDeviceIn;
+import jarwise.usecase.devices.LetInCodes;
+import jarwise.usecase.devices.RecogniseDevice;
+import jarwise.usecase.devices.RevokeDevice;
+import jarwise.usecase.devices.ShowDevices;
 import jarwise.usecase.exchange.TakeEvents;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.intake.ImportDesk;
@@ -55,10 +64,17 @@ import jarwise.usecase.settings.SetProtocol;
 import jarwise.usecase.settings.ShowSettings;
 import jarwise.web.Pages;
 import jarwise.web.Server;
+import jarwise.web.calendar.CalendarPages;
+import jarwise.web.devices.DevicesPages;
+import jarwise.web.devices.LetInPages;
+import jarwise.web.devices.TrustPages;
 import jarwise.web.exchange.ExchangePages;
 import jarwise.web.findings.FindingsPages;
 import jarwise.web.home.HomePages;
 import jarwise.web.intake.ImportPages;
+import jarwise.web.lan.Admission;
+import jarwise.web.lan.Lan;
+import jarwise.web.lan.Reach;
 import jarwise.web.map.MapDeeds;
 import jarwise.web.map.MapPages;
 import jarwise.web.methods.MethodsPages;
@@ -72,6 +88,8 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One set of data, opened and served. Every object is made here, once. */
 public final class Program implements AutoCloseable {
@@ -82,6 +100,7 @@ public final class Program implements AutoCloseable {
     private final OpenSite site;
     private final ShowToday today;
     private final InstantSource clock;
+    private final LetInCodes codes = new LetInCodes();
 
     private Program(Database database, ServerLock lock, InstantSource clock) {
         this.database = database;
@@ -95,7 +114,16 @@ public final class Program implements AutoCloseable {
                         new PestStore(database),
                         new EventStore(database));
         this.today = showToday(database, counts);
-        this.server = new Server(site::nurseries, clock, kit -> screens(kit, counts));
+        Admission admission = new Admission(new RecogniseDevice(new DeviceStore(database)), clock);
+        this.server =
+                new Server(
+                        site::nurseries,
+                        clock,
+                        admission,
+                        kit ->
+                                Stream.of(screens(kit, counts), reachPages(kit, counts))
+                                        .flatMap(List::stream)
+                                        .toList());
     }
 
     private static ShowToday showToday(Database database, SiteCounts counts) {
@@ -164,6 +192,22 @@ public final class Program implements AutoCloseable {
                         new PrintLabels(database),
                         new TypePaperSheet(database, clock)),
                 new MethodsPages(kit));
+    }
+
+    /** What phones and calendars need. */
+    private List<Pages> reachPages(Server.Kit kit, SiteCounts counts) {
+        DeviceStore devices = new DeviceStore(database);
+        return List.of(
+                new DevicesPages(
+                        kit,
+                        new ShowDevices(codes, devices, new ReaderStore(database)),
+                        new RevokeDevice(devices)),
+                new LetInPages(kit, new LetDeviceIn(codes, devices)),
+                new TrustPages(kit),
+                new CalendarPages(
+                        kit,
+                        new TellCalendar(database, counts),
+                        new OpenCalendar(new CalendarStore(database))));
     }
 
     private static MapDeeds mapDeeds(Database database) {
@@ -235,6 +279,22 @@ public final class Program implements AutoCloseable {
      */
     public int serve(int port) {
         return server.start(port);
+    }
+
+    /**
+     * Starts serving on 127.0.0.1 and in the local network.
+     *
+     * @param port wanted port on 127.0.0.1; 0 for any
+     * @param lan where else
+     * @return the port it got on 127.0.0.1
+     */
+    public int serve(int port, Lan lan) {
+        return server.start(port, lan);
+    }
+
+    /** {@return how other devices reach the running server; empty where they do not} */
+    public Optional<Reach> reach() {
+        return server.reach();
     }
 
     @Override

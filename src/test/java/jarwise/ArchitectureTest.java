@@ -204,6 +204,10 @@ class ArchitectureTest {
             only("jarwise.web..", "io.javalin..", "org.eclipse.jetty..", "jakarta..");
 
     @ArchTest
+    static final ArchRule certificates_are_made_in_one_place =
+            only("jarwise.web.tls..", "org.bouncycastle..");
+
+    @ArchTest
     static final ArchRule the_option_parser_stays_in_cli = only("jarwise.cli..", "picocli..");
 
     /** The web server's own JSON would bring field names into `web`. */

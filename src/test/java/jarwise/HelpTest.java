@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -43,10 +44,12 @@ class HelpTest {
     void whatServeTellsIsWhatServeTakes() {
         run("help", "serve");
 
-        assertThat(printed(out)).contains("--data", "--database", "--port");
-        for (String option : List.of("--data", "--database", "--port")) {
-            assertThat(ServeOptions.of(List.of(option, "1"), "usual")).isNotNull();
-        }
+        List<String> options =
+                List.of("--data", "--database", "--port", "--lan-port", "--certificate", "--key");
+        assertThat(printed(out)).contains(options).contains("--lan ");
+        List<String> all = new ArrayList<>(List.of("--lan"));
+        options.forEach(option -> all.addAll(List.of(option, "1")));
+        assertThat(ServeOptions.of(all, "usual").lan()).isPresent();
     }
 
     @Test

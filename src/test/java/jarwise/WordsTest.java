@@ -32,7 +32,7 @@ class WordsTest {
     private static final Set<String> FILE_ENDINGS =
             Set.of(
                     "jte", "js", "css", "svg", "csv", "json", "geojson", "html", "pdf", "db",
-                    "xlsx", "txt");
+                    "xlsx", "txt", "ics");
 
     /** Keys that may read the same in two languages, each with its reason. */
     private static final String SAME_ON_PURPOSE = "src/test/resources/words/same.properties";

@@ -12,7 +12,7 @@ import picocli.CommandLine.Option;
 @Command(
         description =
                 "Shows the pages in the browser of this computer, at the address that it prints;"
-                        + " Ctrl+C stops it.")
+                        + " with --lan also to phones that were let in. Ctrl+C stops it.")
 public final class ServeUsage implements Callable<Integer> {
 
     @Option(
@@ -27,6 +27,33 @@ public final class ServeUsage implements Callable<Integer> {
             description =
                     "0 to 65535, 0 for any free one; 7007 or the next free one if it is not said")
     @Nullable Integer port;
+
+    @Option(
+            names = "--lan",
+            description =
+                    "also over https in the local network, with a certificate made on the spot;"
+                            + " the page of devices says how to let a phone in")
+    boolean lan;
+
+    @Option(
+            names = "--lan-port",
+            paramLabel = "N",
+            description =
+                    "port for https; the next one is for first contact over plain http; 7443 and"
+                            + " 7444, or the next free ones, if it is not said")
+    @Nullable Integer lanPort;
+
+    @Option(
+            names = "--certificate",
+            paramLabel = "FILE",
+            description = "a certificate of your own instead, PEM, the server's first; with --key")
+    @Nullable String certificate;
+
+    @Option(
+            names = "--key",
+            paramLabel = "FILE",
+            description = "its private key, PEM, EC or RSA, without a password")
+    @Nullable String key;
 
     @Override
     public Integer call() {

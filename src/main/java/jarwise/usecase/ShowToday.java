@@ -1,11 +1,10 @@
 package jarwise.usecase;
 
-import jarwise.decision.Finding;
 import jarwise.decision.Finding.Subject;
+import jarwise.decision.Finding;
 import jarwise.decision.Stand;
 import jarwise.decision.Verdict;
 import jarwise.sample.CollectedSample;
-import jarwise.sample.ProtocolVersion;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
@@ -18,11 +17,12 @@ import jarwise.store.work.TreatmentStore;
 import jarwise.treatment.Application;
 import jarwise.usecase.findings.BareStands;
 import jarwise.usecase.findings.Group;
+import jarwise.usecase.findings.ReadingWindows;
 import jarwise.usecase.findings.Rounds;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.findings.SiteRules;
-import jarwise.usecase.findings.Today;
 import jarwise.usecase.findings.Today.Due;
+import jarwise.usecase.findings.Today;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -117,13 +117,12 @@ public record ShowToday(
 
     /** Washed filters, put together where they come from one stand and dry out in the same hour. */
     private List<Due> toRead(List<CollectedSample> waiting, SiteRules rules, ZonedDateTime now) {
+        ReadingWindows windows = new ReadingWindows(rules, now);
         Map<Instant, Map<Stand, List<CollectedSample>>> byEnd = new TreeMap<>();
         for (CollectedSample sample : waiting) {
-            boolean jar =
-                    sample.role() == SampleRole.CROP && sample.method() == SamplingMethod.WASH;
-            if (jar && sample.times().washed().isPresent()) {
+            if (ReadingWindows.hasOne(sample)) {
                 byEnd.computeIfAbsent(
-                                readBy(sample, rules, now).truncatedTo(ChronoUnit.HOURS),
+                                windows.readBy(sample).truncatedTo(ChronoUnit.HOURS),
                                 end -> new TreeMap<>())
                         .computeIfAbsent(SiteCounts.standOf(sample), stand -> new ArrayList<>())
                         .add(sample);
@@ -137,36 +136,13 @@ public record ShowToday(
 
     private static Due read(
             Stand stand, List<CollectedSample> filters, SiteRules rules, ZonedDateTime now) {
-        ProtocolVersion protocol = rules.protocolOn(now.toLocalDate());
-        Instant washed =
-                filters.stream().map(ShowToday::washed).min(Instant::compareTo).orElseThrow();
-        Instant earliest =
-                filters.stream()
-                        .map(f -> f.times().freezerIn().orElseGet(() -> washed(f)))
-                        .max(Instant::compareTo)
-                        .orElseThrow()
-                        .plus(protocol.freeze());
         double minutes = filters.size() * rules.minutesPerJarOn(now.toLocalDate());
-        Instant readBy =
-                filters.stream()
-                        .map(filter -> readBy(filter, rules, now))
-                        .min(Instant::compareTo)
-                        .orElseThrow();
         return new Due.Read(
                 stand,
                 filters.size(),
                 filters.get(0).collectedOn().orElse(now.toLocalDate()),
-                new Due.Window(washed, earliest, readBy),
+                new ReadingWindows(rules, now).of(filters),
                 Duration.ofMinutes(Math.round(minutes)));
-    }
-
-    private static Instant washed(CollectedSample sample) {
-        return sample.times().washed().orElseThrow();
-    }
-
-    private static Instant readBy(CollectedSample sample, SiteRules rules, ZonedDateTime now) {
-        LocalDate day = sample.collectedOn().orElse(now.toLocalDate());
-        return washed(sample).plus(rules.protocolOn(day).readWithin());
     }
 
     private static Optional<Due> recounts(Collection<CollectedSample> waiting) {

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param formToken goes into every form
  * @param now the moment the page stands for, in the site's time zone
  * @param look addresses of what the page loads
+ * @param plain whether it goes over plain http to another device
  */
 public record Frame(
         Words words,
@@ -31,7 +32,8 @@ public record Frame(
         String person,
         String formToken,
         ZonedDateTime now,
-        Look look) {
+        Look look,
+        boolean plain) {
 
     /** Menu entries in order; an empty text is a divider. */
     public static final List<String> MENU =
@@ -61,7 +63,8 @@ public record Frame(
     /** {@return what sentences about a site need where there is no page around them} */
     public static Frame withoutPage(Words words, Nursery nursery, ZonedDateTime now) {
         Look none = new Look("", "", "", "");
-        return new Frame(words, Optional.of(nursery), List.of(nursery), "", "", "", now, none);
+        return new Frame(
+                words, Optional.of(nursery), List.of(nursery), "", "", "", now, none, false);
     }
 
     /** {@return the text under a key} */

@@ -4,10 +4,14 @@ import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
+import jarwise.site.Device;
 import jarwise.site.Nursery;
+import jarwise.web.lan.Admission;
+import jarwise.web.lan.Door;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -39,7 +43,7 @@ public final class Frames {
     /** {@return the frame of a page that belongs to the site named in the address} */
     public Frame ofSite(Context http, String current) {
         String slug = http.pathParam("nursery");
-        List<Nursery> all = nurseries.get();
+        List<Nursery> all = open(http);
         Nursery nursery =
                 all.stream()
                         .filter(site -> site.slug().equals(slug))
@@ -50,8 +54,14 @@ public final class Frames {
 
     /** {@return the frame of a page that is about no site, or about the only one} */
     public Frame ofProgram(Context http, String current) {
-        List<Nursery> all = nurseries.get();
+        List<Nursery> all = open(http);
         return frame(http, current, all.stream().findFirst(), all);
+    }
+
+    private List<Nursery> open(Context http) {
+        return nurseries.get().stream()
+                .filter(site -> Admission.maySee(http, site.slug()))
+                .toList();
     }
 
     private Frame frame(
@@ -62,16 +72,34 @@ public final class Frames {
                 nursery,
                 all,
                 current,
-                Optional.ofNullable(http.cookie(PERSON_COOKIE)).orElse(""),
+                personOf(http),
                 Guard.tokenOf(http),
                 clock.instant().atZone(zone),
-                look);
+                look,
+                Door.of(http) == Door.PLAIN);
+    }
+
+    /** Who said so at this screen, or for whom the device was let in. */
+    private static String personOf(Context http) {
+        return Optional.ofNullable(http.cookie(PERSON_COOKIE))
+                .or(() -> Admission.deviceOf(http).map(Device::person))
+                .orElse("");
     }
 
     private static Language languageOf(Context http, Optional<Nursery> nursery) {
         return Optional.ofNullable(http.cookie(LANGUAGE_COOKIE))
                 .flatMap(Language::of)
                 .or(() -> nursery.flatMap(site -> Language.of(site.language())))
+                .or(() -> acceptedBy(http))
                 .orElse(Language.ENGLISH);
+    }
+
+    /** A stranger's page knows no site: the browser says which language it would like. */
+    private static Optional<Language> acceptedBy(Context http) {
+        String accepted = Optional.ofNullable(http.header("Accept-Language")).orElse("");
+        return Arrays.stream(accepted.split(","))
+                .map(part -> part.strip().replaceFirst("[-;].*", ""))
+                .flatMap(code -> Language.of(code).stream())
+                .findFirst();
     }
 }

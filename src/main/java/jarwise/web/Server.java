@@ -8,17 +8,22 @@ import io.javalin.http.HttpResponseException;
 import jarwise.base.InvalidInput;
 import jarwise.base.Refused;
 import jarwise.site.Nursery;
+import jarwise.web.lan.Admission;
+import jarwise.web.lan.Lan;
+import jarwise.web.lan.LanDoors;
+import jarwise.web.lan.Reach;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
 
-/** The web server: pages on this machine's own address. */
+/** The web server: pages on this machine's own address, and in the local network if asked to. */
 public final class Server implements AutoCloseable {
 
     /** A sheet of a million rows is below 50 MB; nothing else that is sent comes near. */
@@ -32,26 +37,29 @@ public final class Server implements AutoCloseable {
     private final Javalin javalin;
     private final Templates templates = new Templates();
     private final Frames frames;
+    private volatile Optional<Reach> reach = Optional.empty();
 
     /**
      * Builds the server; {@link #start} opens it.
      *
      * @param nurseries the sites in the database
      * @param clock what time it is
+     * @param admission lets other devices in
      * @param screens makes the screens, given what they need to answer
      */
     public Server(
             Supplier<List<Nursery>> nurseries,
             InstantSource clock,
+            Admission admission,
             Function<Kit, List<Pages>> screens) {
         Assets assets = new Assets();
         this.frames = new Frames(nurseries, clock, assets);
-        List<Pages> pages = screens.apply(new Kit(templates, frames));
+        List<Pages> pages = screens.apply(new Kit(templates, frames, this::reach));
         this.javalin =
                 Javalin.create(
                         config -> {
                             configure(config);
-                            new Guard(assets).addTo(config.routes);
+                            new Guard(assets, admission, this::reach).addTo(config.routes);
                             assets.addTo(config.routes);
                             addFaults(config.routes);
                             pages.forEach(page -> page.addTo(config.routes));
@@ -63,8 +71,14 @@ public final class Server implements AutoCloseable {
      *
      * @param templates turns records into HTML
      * @param frames what stands around the content
+     * @param reach how other devices reach the running server; empty where they do not
      */
-    public record Kit(Templates templates, Frames frames) {}
+    public record Kit(Templates templates, Frames frames, Supplier<Optional<Reach>> reach) {}
+
+    /** {@return how other devices reach the running server; empty where they do not} */
+    public Optional<Reach> reach() {
+        return reach;
+    }
 
     /**
      * Opens the server on 127.0.0.1.
@@ -74,6 +88,21 @@ public final class Server implements AutoCloseable {
      */
     public int start(int port) {
         javalin.start("127.0.0.1", port);
+        return javalin.port();
+    }
+
+    /**
+     * Opens the server on 127.0.0.1 and to the local network.
+     *
+     * @param port wanted port on 127.0.0.1, 0 for any
+     * @param lan where else
+     * @return the port it got on 127.0.0.1
+     */
+    public int start(int port, Lan lan) {
+        LanDoors doors = new LanDoors(lan);
+        doors.addTo(javalin.unsafe.jetty, port);
+        javalin.start();
+        reach = Optional.of(doors.reach());
         return javalin.port();
     }
 
@@ -113,12 +142,22 @@ public final class Server implements AutoCloseable {
         Frame frame = frames.ofProgram(http, "");
         String key =
                 switch (answer.getStatus()) {
-                    case 403 -> "form".equals(answer.getMessage()) ? "fault.form" : "fault.host";
+                    case 403 -> forbidden(String.valueOf(answer.getMessage()));
                     case 404 -> "fault.not-found";
                     case 413 -> "fault.too-large";
                     default -> "fault.request";
                 };
         answerFault(http, frame, answer.getStatus(), frame.say(key));
+    }
+
+    private static String forbidden(String why) {
+        return switch (why) {
+            case "form" -> "fault.form";
+            case "device" -> "fault.device";
+            case "plain" -> "fault.plain";
+            case "desk" -> "fault.desk";
+            default -> "fault.host";
+        };
     }
 
     private void ourFault(Context http, Exception fault) {

@@ -42,6 +42,7 @@ final class FilledData {
                     work(handle);
                     floor(handle);
                     plannedRound(handle);
+                    devices(handle);
                     return handle;
                 });
     }
@@ -178,6 +179,32 @@ final class FilledData {
                 .with("holds_from", DAY)
                 .with("source", "seeded filters")
                 .with("recorded_at", AT)
+                .insert(handle);
+    }
+
+    private static void devices(Handle handle) {
+        row("device")
+                .with("id", "d1")
+                .with("name", ODD)
+                .with("person", "SC-1")
+                .with("plain", true)
+                .with("secret_hash", "h")
+                .with("let_in_at", AT)
+                .with("last_seen_at", AT)
+                .insert(handle);
+        row("calendar_feed").with("token", "t").with("opened_at", AT).insert(handle);
+        row("calendar_entry")
+                .with("about", "reading 2026-05-07 P1-B3")
+                .with("uid", "u")
+                .with("sequence", 1)
+                .with("changed_at", AT)
+                .with("cancelled", false)
+                .with("starts_at", AT)
+                .with("ends_at", AT)
+                .with("summary", ODD)
+                .with("description", ODD)
+                .with("place", "P1-B3")
+                .with("category", "READING")
                 .insert(handle);
     }
 

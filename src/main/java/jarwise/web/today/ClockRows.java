@@ -7,8 +7,8 @@ import jarwise.render.words.Days;
 import jarwise.render.words.Figures;
 import jarwise.treatment.Application;
 import jarwise.treatment.ProductUse;
-import jarwise.usecase.findings.Today;
 import jarwise.usecase.findings.Today.Due;
+import jarwise.usecase.findings.Today;
 import jarwise.web.Frame;
 import jarwise.web.piece.StripRow.Lines;
 import java.time.Duration;
@@ -112,7 +112,7 @@ final class ClockRows {
                 application
                         .reentryEnds()
                         .map(end -> interval(products, application.ended().orElseThrow(), end))
-                        .orElseGet(() -> unknownEnd(products, application.started()));
+                        .orElseGet(() -> unknownEnd(products, application));
         LocalTime end = stop.until().map(this::untilOnThisDay).orElse(DAY_ENDS);
         return new TodayView.Row(
                 TodayView.Kind.STOP,
@@ -139,12 +139,18 @@ final class ClockRows {
                 figures.minutes(Duration.between(ended, end).toMinutes()));
     }
 
-    private String unknownEnd(String products, Instant started) {
+    /**
+     * The interval runs from the end of the application, so that its end is said if it is known.
+     */
+    private String unknownEnd(String products, Application application) {
+        Instant said = application.ended().orElse(application.started());
         return frame.say(
-                "today.no-entry.open",
+                application.ended().isPresent()
+                        ? "today.no-entry.open.ended"
+                        : "today.no-entry.open",
                 products,
-                days.weekday(day(started)),
-                days.time(local(started).toLocalTime()));
+                days.weekday(day(said)),
+                days.time(local(said).toLocalTime()));
     }
 
     private static String bench(Application application) {
