@@ -1,7 +1,7 @@
 package jarwise.usecase;
 
-import jarwise.decision.Finding.Subject;
 import jarwise.decision.Finding;
+import jarwise.decision.Finding.Subject;
 import jarwise.decision.Stand;
 import jarwise.decision.Verdict;
 import jarwise.sample.CollectedSample;
@@ -21,8 +21,8 @@ import jarwise.usecase.findings.ReadingWindows;
 import jarwise.usecase.findings.Rounds;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.findings.SiteRules;
-import jarwise.usecase.findings.Today.Due;
 import jarwise.usecase.findings.Today;
+import jarwise.usecase.findings.Today.Due;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
