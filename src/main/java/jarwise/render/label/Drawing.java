@@ -87,7 +87,7 @@ final class Drawing implements AutoCloseable {
         text(line.x(), line.bottom(), smaller, shown);
     }
 
-    /** Writes a paragraph within a width. {@return the baseline below its last line} */
+    /** {@return the baseline below the last line of a paragraph, written within a width} */
     double paragraph(Box first, Type type, String text) {
         double baseline = first.y();
         for (String line : lines(text, type, first.width())) {
