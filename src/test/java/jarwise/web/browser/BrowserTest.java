@@ -69,7 +69,8 @@ public abstract class BrowserTest {
     }
 
     /** Checks that a form was refused: the browser tells its console of that, and of no more. */
-    protected void isRefused() {
+    protected void isRefused(Page page) {
+        page.waitForCondition(() -> !consoleErrors.isEmpty());
         assertThat(consoleErrors).singleElement().asString().contains("422");
         consoleErrors.clear();
     }
@@ -88,9 +89,7 @@ public abstract class BrowserTest {
         Page page = context.newPage();
         page.onConsoleMessage(
                 message -> {
-                    // a form that is refused is an answer, not a fault of the page
-                    boolean refusal = message.text().contains("status of 422");
-                    if (message.type().equals("error") && !refusal) {
+                    if (message.type().equals("error")) {
                         consoleErrors.add(message.text());
                     }
                 });

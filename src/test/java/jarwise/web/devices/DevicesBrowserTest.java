@@ -62,7 +62,7 @@ class DevicesBrowserTest extends BrowserTest {
         }
     }
 
-    private static void letIn(Page phone, LanServer server, String code, int width) {
+    private void letIn(Page phone, LanServer server, String code, int width) {
         phone.navigate(server.plain(""));
         isAccessible(phone);
         picture(phone, "trust-" + width);
@@ -70,6 +70,7 @@ class DevicesBrowserTest extends BrowserTest {
         isAccessible(phone);
         phone.getByLabel("Name of this device").fill("Tablet of house 2");
         press(phone, "Let this device in");
+        isRefused(phone);
         isAccessible(phone);
         picture(phone, "let-in-refused-" + width);
         phone.getByLabel("Code").fill(code.toLowerCase(Locale.ROOT));

@@ -77,7 +77,7 @@ class PaperBrowserTest extends BrowserTest {
             page.getByLabel("Down, mm").fill("40");
             page.getByLabel("First label still").fill("99");
             button(page, "Print labels");
-            isRefused();
+            isRefused(page);
             assertThat(page.locator("#down-fault").innerText()).contains("below 10");
             assertThat(page.locator("#start-fault").innerText()).contains("21");
             assertThat(page.getByLabel("Down, mm").inputValue()).isEqualTo("40");
@@ -142,7 +142,7 @@ class PaperBrowserTest extends BrowserTest {
             page.getByLabel("really cut, 7K4-M9Q1").fill("10");
             page.getByLabel("washed, time, 7K4-M9Q2").fill("25:00");
             button(page, "Put on record");
-            isRefused();
+            isRefused(page);
             assertThat(page.locator("#fault-2").innerText())
                     .contains("really cut: This is needed.")
                     .contains("washed, time: \"25:00\" is no time of day");
