@@ -9,6 +9,7 @@ import jarwise.tally.StageKey;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,9 @@ public final class SampleStore {
                                     " method in (",
                                     ") and collected_on between :from and :to"));
 
+    /** Well below the number of parameters that either database takes in one statement. */
+    private static final int CODES_AT_ONCE = 500;
+
     private final Database database;
 
     public SampleStore(Database database) {
@@ -39,6 +43,35 @@ public final class SampleStore {
     /** {@return the sample with this code} */
     public Optional<CollectedSample> find(String nursery, SampleCode code) {
         return database.read(handle -> SampleRow.find(handle, nursery, code));
+    }
+
+    /** {@return the samples with these codes that are known, in the order of the codes} */
+    public Map<SampleCode, CollectedSample> find(String nursery, List<SampleCode> codes) {
+        Map<SampleCode, CollectedSample> found = new HashMap<>();
+        for (int from = 0; from < codes.size(); from += CODES_AT_ONCE) {
+            List<String> some =
+                    codes.subList(from, Math.min(codes.size(), from + CODES_AT_ONCE)).stream()
+                            .map(SampleCode::text)
+                            .toList();
+            database.read(
+                            handle ->
+                                    handle.createQuery(
+                                                    "select * from sample where nursery = :nursery"
+                                                            + " and code in (<codes>)")
+                                            .bindList("codes", some)
+                                            .bind("nursery", nursery)
+                                            .map((row, context) -> SampleRow.read(row))
+                                            .list())
+                    .forEach(sample -> found.put(sample.code(), sample));
+        }
+        Map<SampleCode, CollectedSample> ordered = new LinkedHashMap<>();
+        for (SampleCode code : codes) {
+            CollectedSample sample = found.get(code);
+            if (sample != null) {
+                ordered.put(code, sample);
+            }
+        }
+        return ordered;
     }
 
     /** {@return what was read in a sample, zeros included} */

@@ -1,5 +1,6 @@
 package jarwise.usecase.rounds;
 
+import jarwise.plan.PlannedJar;
 import jarwise.plan.RoundPlan;
 import jarwise.plan.Withdrawal;
 import jarwise.sample.CollectedSample;
@@ -47,14 +48,16 @@ public final class ShowRounds {
     /** {@return the round of this name} */
     public Optional<Shown> find(String nursery, String id) {
         return plans.find(nursery, id)
-                .map(plan -> shown(nursery, plan, plans.withdrawals(nursery)));
+                .map(plan -> shown(plan, jars(nursery, List.of(plan)), plans.withdrawals(nursery)));
     }
 
     /** {@return rounds of the days {@code from} to {@code to}, the latest first} */
     public List<Shown> run(String nursery, LocalDate from, LocalDate to) {
         Map<String, Withdrawal> withdrawals = plans.withdrawals(nursery);
+        List<RoundPlan> there = plans.plans(nursery, from, to);
+        Map<SampleCode, CollectedSample> known = jars(nursery, there);
         List<Shown> all = new ArrayList<>();
-        plans.plans(nursery, from, to).forEach(plan -> all.add(shown(nursery, plan, withdrawals)));
+        there.forEach(plan -> all.add(shown(plan, known, withdrawals)));
         all.sort(
                 Comparator.comparing((Shown shown) -> shown.plan().day())
                         .thenComparing(shown -> shown.plan().id())
@@ -62,13 +65,27 @@ public final class ShowRounds {
         return List.copyOf(all);
     }
 
-    private Shown shown(String nursery, RoundPlan plan, Map<String, Withdrawal> withdrawals) {
+    private static Shown shown(
+            RoundPlan plan,
+            Map<SampleCode, CollectedSample> known,
+            Map<String, Withdrawal> withdrawals) {
         Map<SampleCode, CollectedSample> jars = new LinkedHashMap<>();
-        plan.jars()
-                .forEach(
-                        jar ->
-                                samples.find(nursery, jar.code())
-                                        .ifPresent(sample -> jars.put(jar.code(), sample)));
+        for (PlannedJar jar : plan.jars()) {
+            CollectedSample sample = known.get(jar.code());
+            if (sample != null) {
+                jars.put(jar.code(), sample);
+            }
+        }
         return new Shown(plan, jars, Optional.ofNullable(withdrawals.get(plan.id())));
+    }
+
+    /** All jars of all rounds in one question. */
+    private Map<SampleCode, CollectedSample> jars(String nursery, List<RoundPlan> rounds) {
+        return samples.find(
+                nursery,
+                rounds.stream()
+                        .flatMap(plan -> plan.jars().stream())
+                        .map(PlannedJar::code)
+                        .toList());
     }
 }

@@ -65,7 +65,8 @@ final class PlanReasons {
 
     private static String anchor(RoundQuestion question) {
         return switch (question) {
-            case DETECT, DELIMIT -> "plan-detect";
+            case DETECT -> "plan-detect";
+            case DELIMIT -> "rings";
             case ESTIMATE -> "plan-estimate";
             case COMPARE -> "plan-compare";
             case DECIDE -> "sequential";

@@ -130,6 +130,22 @@ class AllocationTest {
                 share.stratum(), share.samplesExact(), share.sampleSize() + samples);
     }
 
+    /** 90, 9 and 1 of 100 growing points: 4.5, 0.45 and 0.05 of 5 jars. */
+    @Test
+    void aSearchLeavesNoPartOutButAsksForOneOnly() {
+        List<AllocatedStratum> strata =
+                List.of(
+                        AllocatedStratum.ofSize("A", 90),
+                        AllocatedStratum.ofSize("B", 9),
+                        AllocatedStratum.ofSize("C", 1));
+
+        assertThat(Allocation.of(strata, 5, 1).shares())
+                .extracting(Allocation.Share::sampleSize)
+                .containsExactly(3, 1, 1);
+        assertThat(Allocation.of(strata, 6, 2)).isEqualTo(Allocation.of(strata, 6));
+        assertThatThrownBy(() -> Allocation.of(strata, 2, 1)).isInstanceOf(InvalidInput.class);
+    }
+
     @Test
     void tellsCostAndStandardError() {
         Allocation plan =
