@@ -62,6 +62,8 @@ import jarwise.usecase.settings.SavePerson;
 import jarwise.usecase.settings.SetLine;
 import jarwise.usecase.settings.SetProtocol;
 import jarwise.usecase.settings.ShowSettings;
+import jarwise.usecase.walk.RecordStep;
+import jarwise.usecase.walk.ShowWalk;
 import jarwise.web.Pages;
 import jarwise.web.Server;
 import jarwise.web.calendar.CalendarPages;
@@ -84,6 +86,7 @@ import jarwise.web.rounds.RoundPages;
 import jarwise.web.samples.SamplePages;
 import jarwise.web.settings.SettingsPages;
 import jarwise.web.today.TodayPages;
+import jarwise.web.walk.WalkPages;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.InstantSource;
@@ -185,6 +188,7 @@ public final class Program implements AutoCloseable {
                 new ReportPages(kit, new WriteReport(findings, rounds)),
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
+                new WalkPages(kit, walkDeeds(database, clock)),
                 new ExchangePages(kit, new TakeEvents(database)),
                 new PaperPages(
                         kit,
@@ -232,6 +236,13 @@ public final class Program implements AutoCloseable {
                 plan,
                 new SaveRound(database, clock, new SecureRandom()::nextInt),
                 new WithdrawRound(database, clock));
+    }
+
+    private static WalkPages.Deeds walkDeeds(Database database, InstantSource clock) {
+        SampleLog log = new SampleLog(database, clock);
+        ShowWalk walk = new ShowWalk(database);
+        return new WalkPages.Deeds(
+                new ShowRounds(database), walk, new RecordStep(log, walk), new EndSample(log));
     }
 
     private static SettingsPages.Deeds settingsDeeds(Database database) {

@@ -1,6 +1,8 @@
 import { counter, speaker } from "#js/lib/words.js"
 import { closed } from "#js/walk/entry.js"
+import { readCode, readLabel } from "#js/walk/label-code.js"
 import { pairOf } from "#js/walk/pair.js"
+import { lastStep, nextToCut, phaseOf, walked } from "#js/walk/flow.js"
 import { arc, judge, point, target } from "#js/walk/timer.js"
 import { json, same, test } from "#test/check.js"
 
@@ -9,6 +11,15 @@ const LIMITS = { shakeSecondsLeast: 40, shakeSecondsMost: 60 }
 for (const { why, lid, base, washed, is } of await json("/testdata/walk/pairs.json")) {
   test(`lid and base: ${why}`, () => same(pairOf(lid, base, washed), is))
 }
+
+for (const { why, typed, code, fault } of await json("/testdata/walk/label-codes.json")) {
+  test(`a code: ${why}`, () => same(readLabel(typed), code ? { code } : { fault }))
+}
+
+test("a code of another make is known where the round has it", () => {
+  same(readCode(" j-07 ", ["J-07", "J-08"]), { code: "J-07" })
+  same(readCode("J-09", ["J-07", "J-08"]), { fault: "length" })
+})
 
 test("a shake is judged by the site's protocol, its ends included", () => {
   const said = [0, 39, 40, 45, 60, 61].map((seconds) => judge(seconds, LIMITS))
@@ -36,7 +47,44 @@ test("nobody enters before the longest interval ends, nor where its end is unkno
 })
 
 test("sentences are filled in as the server does", () => {
-  const say = speaker({ "a.one": "{0} step", "a.many": "{0} steps of {1}", q: "don''t {9}" })
-  same([counter(say)("a", 1), counter(say)("a", 3, "J-1")], ["1 step", "3 steps of J-1"])
+  const say = speaker({ "a.one": "{0} step", "a.many": "{0} steps of {1}", q: "don't {9}" })
+  same([counter(say)("a.", 1), counter(say)("a.", 3, "J-1")], ["1 step", "3 steps of J-1"])
   same(say("q"), "don't {9}")
+})
+
+const JARS = ["A", "B", "C"].map((code, i) => ({
+  code,
+  role: i < 2 ? "crop" : "blank",
+  events: [],
+}))
+const step = (sequence, sample, step) => ({
+  device: "phone-1",
+  sequence,
+  sample,
+  deed: { deed: "step", step, facts: {} },
+})
+const slip = (sequence, sample, of) => ({
+  ...step(sequence, sample),
+  deed: { deed: "voided", slip: { device: "phone-1", sequence: of } },
+})
+
+test("a jar put off comes again at the end", () => {
+  same(nextToCut(walked(JARS, []), []).code, "A")
+  same(nextToCut(walked(JARS, []), ["A"]).code, "B")
+  same(nextToCut(walked(JARS, []), ["B", "A"]).code, "B")
+  same(nextToCut(walked(JARS, [step(1, "A", "cut"), step(2, "B", "cut")]), ["A"]), undefined)
+})
+
+test("a blank is not cut but washed, and the parts of the day follow each other", () => {
+  const cut = [step(1, "A", "cut"), step(2, "B", "lost")]
+  const washed = [...cut, step(3, "A", "washed"), step(4, "C", "washed")]
+  const frozen = [...washed, step(5, "A", "freezer_in"), step(6, "C", "freezer_in")]
+  const phases = [[], cut, washed, frozen].map((events) => phaseOf(walked(JARS, events)))
+  same(phases, ["walk", "wash", "freezer", "done"])
+})
+
+test("the last step that stands is the one to take back", () => {
+  const own = [step(1, "A", "cut"), step(2, "B", "cut"), slip(3, "B", 2)]
+  same(lastStep(own).sample, "A")
+  same(lastStep([...own, slip(4, "A", 1)]), undefined)
 })

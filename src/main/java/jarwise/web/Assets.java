@@ -15,6 +15,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -55,6 +56,23 @@ final class Assets {
             throw new IllegalArgumentException("No asset " + name);
         }
         return "/assets/" + fingerprint(content) + "/" + name;
+    }
+
+    /** {@return a file as text} */
+    String text(String name) {
+        return new String(Objects.requireNonNull(files.get(name)), UTF_8);
+    }
+
+    /** {@return addresses of everything that a page may load, in order} */
+    List<String> addressesOfPages() {
+        return files.keySet().stream()
+                .filter(
+                        name ->
+                                name.startsWith("js/")
+                                        || name.startsWith("icons/")
+                                        || name.equals("all.css"))
+                .map(this::address)
+                .toList();
     }
 
     /** {@return the import map, the only inline script of a page} */
@@ -142,7 +160,7 @@ final class Assets {
         }
     }
 
-    private static String fingerprint(byte[] content) {
+    static String fingerprint(byte[] content) {
         return HexFormat.of().formatHex(digest(content), 0, 6);
     }
 

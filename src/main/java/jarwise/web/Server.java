@@ -61,6 +61,7 @@ public final class Server implements AutoCloseable {
                             configure(config);
                             new Guard(assets, admission, this::reach).addTo(config.routes);
                             assets.addTo(config.routes);
+                            new RoundFiles(assets, frames).addTo(config.routes);
                             addFaults(config.routes);
                             pages.forEach(page -> page.addTo(config.routes));
                         });

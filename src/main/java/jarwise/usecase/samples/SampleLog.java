@@ -32,7 +32,7 @@ public final class SampleLog {
     }
 
     /** Looks and writes as one: nobody else writes in between. */
-    <T> T alone(Supplier<T> work) {
+    public <T> T alone(Supplier<T> work) {
         return database.inOneTransaction(
                 () -> {
                     events.holdOthersBack();
@@ -41,7 +41,7 @@ public final class SampleLog {
     }
 
     /** Adds deeds to a sample, in order. */
-    void append(String nursery, String person, SampleCode sample, List<Deed> deeds) {
+    public void append(String nursery, String person, SampleCode sample, List<Deed> deeds) {
         String device = "desk-" + nursery;
         long sequence = events.lastSequence(device);
         Instant now = clock.instant();
@@ -53,11 +53,13 @@ public final class SampleLog {
         events.append(nursery, added);
     }
 
-    Instant now() {
+    /** {@return what time it is} */
+    public Instant now() {
         return clock.instant();
     }
 
-    boolean knows(String nursery, SampleCode sample) {
+    /** {@return whether there is such a sample} */
+    public boolean knows(String nursery, SampleCode sample) {
         return events.fold(nursery, sample).isPresent();
     }
 
@@ -66,7 +68,7 @@ public final class SampleLog {
      *
      * @throws Refused if there is none
      */
-    SampleFold find(String nursery, SampleCode sample) {
+    public SampleFold find(String nursery, SampleCode sample) {
         return events.fold(nursery, sample)
                 .orElseThrow(() -> new Refused(Message.of("sample.unknown", sample.text())));
     }

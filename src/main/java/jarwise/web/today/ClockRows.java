@@ -266,8 +266,7 @@ final class ClockRows {
                                 "today.walk." + Addresses.word(round.method()), round.samples()),
                         benches),
                 onThisDay ? sometimeBar(benches) : "",
-                new TodayView.Button(
-                        frame.say("today.button.findings"), frame.to("findings"), false));
+                new TodayView.Button(frame.say("today.button.walk"), frame.to("walk"), false));
     }
 
     /** {@return "10:20", with its weekday where it is not this day} */

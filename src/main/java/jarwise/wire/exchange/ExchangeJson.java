@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import jarwise.base.InvalidInput;
 import jarwise.base.Message;
 import jarwise.base.Refused;
@@ -59,14 +60,14 @@ public final class ExchangeJson {
     }
 
     /** {@return an event without its device, as it stands in a list of events} */
-    static JsonNode write(SampleEvent event) {
-        return JsonNodeFactory.instance
-                .objectNode()
-                .put("sequence", event.id().sequence())
+    public static ObjectNode write(SampleEvent event) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("sequence", event.id().sequence())
                 .put("sample", event.sample().text())
                 .put("at", event.at().toString())
-                .put("person", event.person())
-                .set("deed", tree(DeedJson.write(event.deed())));
+                .put("person", event.person());
+        node.set("deed", tree(DeedJson.write(event.deed())));
+        return node;
     }
 
     private static JsonNode tree(String text) {

@@ -9,7 +9,7 @@ import { nextBatch, waitAfter } from "#js/sync/outbox.js"
  *   device(): Promise<string>, events(): Promise<any[]>,
  *   upTo(): Promise<number>, setUpTo(upTo: number): Promise<void> }} Log
  * @typedef {{ address: string, token: () => string, renew: () => Promise<boolean>,
- *   told: (answer: import("#js/sync/exchange.js").Answer) => void }} Line
+ *   told: (answer: import("#js/sync/exchange.js").Answer) => unknown }} Line
  */
 
 /**
@@ -61,10 +61,10 @@ async function sendAll(log, line) {
       renewed = true
       if (await line.renew()) continue
     }
-    line.told(answer)
-    if (answer.kind !== "taken") return false
     // The answer counts even when it is lower: an older copy of the data may have been put back.
-    await log.setUpTo(answer.upTo)
+    if (answer.kind === "taken") await log.setUpTo(answer.upTo)
+    await line.told(answer)
+    if (answer.kind !== "taken") return false
     const left = nextBatch(await log.events(), answer.upTo)
     if (left.length === 0) return true
     if (answer.upTo <= upTo && events.length > 0) return false

@@ -89,12 +89,17 @@ public abstract class BrowserTest {
         Page page = context.newPage();
         page.onConsoleMessage(
                 message -> {
-                    if (message.type().equals("error")) {
+                    if (message.type().equals("error") && !isOwnDoing(message.text())) {
                         consoleErrors.add(message.text());
                     }
                 });
         page.onPageError(consoleErrors::add);
         return page;
+    }
+
+    /** {@return whether a test brought an error about itself, such as a broken connection} */
+    protected boolean isOwnDoing(String consoleError) {
+        return false;
     }
 
     /** Checks the page against WCAG 2.2 A and AA as far as a program can, and for overflow. */

@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -19,6 +21,8 @@ public final class CuttingProxy implements AutoCloseable {
 
     private final ServerSocket entrance;
     private final int server;
+    private final Set<Socket> open = ConcurrentHashMap.newKeySet();
+    private volatile boolean unplugged;
     private final AtomicInteger answersToLose = new AtomicInteger();
     private final ExecutorService threads = Executors.newCachedThreadPool();
 
@@ -47,10 +51,34 @@ public final class CuttingProxy implements AutoCloseable {
         return answersToLose.get();
     }
 
+    /** Takes the cable out: what runs breaks off, and nothing gets through any more. */
+    public void unplug() {
+        unplugged = true;
+        open.forEach(CuttingProxy::hangUp);
+    }
+
+    /** Puts the cable back. */
+    public void plug() {
+        unplugged = false;
+    }
+
+    private static void hangUp(Socket socket) {
+        try {
+            socket.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private void accept() {
         while (!entrance.isClosed()) {
             try {
                 Socket device = entrance.accept();
+                open.add(device);
+                if (unplugged) {
+                    hangUp(device);
+                    continue;
+                }
                 Socket behind = new Socket(InetAddress.getLoopbackAddress(), server);
                 threads.execute(() -> pass(device, behind, false));
                 threads.execute(() -> pass(behind, device, true));

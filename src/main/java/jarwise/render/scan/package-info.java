@@ -1,0 +1,5 @@
+/** Codes in pictures. */
+@NullMarked
+package jarwise.render.scan;
+
+import org.jspecify.annotations.NullMarked;
