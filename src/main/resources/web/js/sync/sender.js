@@ -33,7 +33,8 @@ export function startSending(log, line) {
     do {
       again = false
       failures = (await sendAll(log, line)) ? 0 : failures + 1
-    } while (again && failures === 0)
+      // Asked again while it failed: the network may have come back in between.
+    } while (again)
     running = false
     if (failures > 0) timer = setTimeout(send, waitAfter(failures))
   }
