@@ -17,6 +17,8 @@ import org.hipparchus.special.Gamma;
 public final class BetaNodes {
 
     private static final double NEGLIGIBLE = -27; // logarithm, against the highest point
+    private static final double BELOW_TAIL = -20; // logarithm, against the tail
+    private static final double PLAIN_TAIL = -6; // logarithm; below it features are narrower
     private static final double WIDEST_STEP = 0.6;
 
     /** A share known this well beside what is averaged is one point: relative error below 1e-6. */
@@ -37,27 +39,32 @@ public final class BetaNodes {
      * @param b second shape, above 0
      * @param finest how fast the functions to be averaged can change, as the standard deviation of
      *     their narrowest feature on the scale ln q; above 0
+     * @param tail smallest average, against the largest value of the function, that must be right;
+     *     in (0, 1]
      * @return the points
      */
-    public static BetaNodes of(double a, double b, double finest) {
+    public static BetaNodes of(double a, double b, double finest, double tail) {
         Require.positive("a", a);
         Require.positive("b", b);
+        double logTail = Math.log(tail);
+        double floor = Math.min(NEGLIGIBLE, logTail + BELOW_TAIL);
+        return spread(a, b, finest / Math.max(1, logTail / PLAIN_TAIL), floor);
+    }
+
+    private static BetaNodes spread(double a, double b, double finest, double floor) {
         double widthOfLog = Math.sqrt(Math.max(0, Gamma.trigamma(a) - Gamma.trigamma(a + b)));
         if (widthOfLog <= ONE_POINT_WIDTH * finest) {
             return new BetaNodes(new double[] {Math.log(a / (a + b))}, new double[] {1});
         }
         double ownWidth = Math.sqrt(Gamma.trigamma(a) + Gamma.trigamma(b));
-        double step = Math.min(WIDEST_STEP, 0.5 * Math.min(ownWidth, Math.max(finest, 1e-3)));
         double centre = Math.log(a / b);
-        double peak = logWeight(a, b, centre);
-        int down = 0;
-        while (logWeight(a, b, centre - down * step) > peak + NEGLIGIBLE) {
-            down++;
-        }
-        int up = 0;
-        while (logWeight(a, b, centre + up * step) > peak + NEGLIGIBLE) {
-            up++;
-        }
+        double coarse = Math.min(WIDEST_STEP, 0.5 * ownWidth);
+        double lowest = centre - coarse * steps(a, b, -coarse, floor);
+        // ln q moves by 1 − q where the logit moves by 1
+        double narrowest = finest * (1 + Math.exp(lowest));
+        double step = Math.min(coarse, 0.5 * Math.max(narrowest, 1e-3));
+        int down = steps(a, b, -step, floor);
+        int up = steps(a, b, step, floor);
         double scale = Math.log(step) - Beta.logBeta(a, b);
         double[] logShare = new double[down + up + 1];
         double[] weight = new double[down + up + 1];
@@ -67,6 +74,17 @@ public final class BetaNodes {
             weight[i] = Math.exp(logWeight(a, b, x) + scale);
         }
         return new BetaNodes(logShare, weight);
+    }
+
+    /** How many steps from the peak it takes until the weight is below the floor. */
+    private static int steps(double a, double b, double step, double floor) {
+        double centre = Math.log(a / b);
+        double least = logWeight(a, b, centre) + floor;
+        int steps = 0;
+        while (logWeight(a, b, centre + steps * step) > least) {
+            steps++;
+        }
+        return steps;
     }
 
     private static double logWeight(double a, double b, double x) {

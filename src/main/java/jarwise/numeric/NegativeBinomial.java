@@ -2,6 +2,7 @@ package jarwise.numeric;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
+import java.util.function.LongPredicate;
 import org.hipparchus.special.Gamma;
 import org.hipparchus.util.ContinuedFraction;
 
@@ -61,7 +62,7 @@ public record NegativeBinomial(double mean, double k) {
             return y == 0 ? -mean : logPoisson(y);
         }
         if (y == 0) {
-            return -k * Math.log1p(mean / k);
+            return -k * LogOnePlus.ratio(mean, k);
         }
         double all = k + y;
         double stirling =
@@ -135,14 +136,31 @@ public record NegativeBinomial(double mean, double k) {
             throw new InvalidInput("p is %s; it must be at least 0 and below 1.".formatted(p));
         }
         double least = p * (1 - 1e-13);
+        return first(y -> cumulativeProbability(y) >= least);
+    }
+
+    /**
+     * The smallest count that is exceeded with probability {@code p} at most, within 12 digits: the
+     * upper quantile with all its digits where 1 − p has none.
+     *
+     * @param p probability in (0, 1]
+     * @return count, 0 or more
+     * @throws InvalidInput if {@code p} is not in (0, 1]
+     */
+    public long quantileAbove(double p) {
+        double most = Require.share("p", p) * (1 + 1e-12);
+        return first(y -> exceedanceProbability(y) <= most);
+    }
+
+    private static long first(LongPredicate holds) {
         long high = 1;
-        while (cumulativeProbability(high) < least) {
+        while (!holds.test(high)) {
             high *= 2;
         }
         long low = -1; // below every count
         while (high - low > 1) {
             long middle = (low + high) >>> 1;
-            if (cumulativeProbability(middle) >= least) {
+            if (holds.test(middle)) {
                 high = middle;
             } else {
                 low = middle;

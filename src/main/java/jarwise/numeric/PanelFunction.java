@@ -10,8 +10,8 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  * again, to integrate up to any point, and to invert that integral.
  *
  * <p>Each panel takes the function at the 12 Gauss points and is halved until the last terms of its
- * series are small against the whole integral. The integral over a panel is then Gauss's rule,
- * exact for polynomials of degree 23. Outside its panels the function is 0.
+ * series are small. The integral over a panel is then Gauss's rule, exact for polynomials of degree
+ * 23. Outside its panels the function is 0.
  *
  * <p><b>Source.</b> Trefethen (2013), <i>Approximation Theory and Approximation Practice</i>, ch.
  * 17 and 19 (from memory); nodes and weights from Hipparchus.
@@ -40,13 +40,26 @@ public final class PanelFunction {
 
     private double[] edges;
     private double[][] series;
-    private double[] integralAtEdge;
     private int panels;
+    private double[] upToEdge = {};
+    private double[] fromEdge = {};
 
     private PanelFunction(int capacity) {
         edges = new double[capacity + 1];
         series = new double[capacity][];
-        integralAtEdge = new double[capacity + 1];
+    }
+
+    /**
+     * How near the panels must come: the last terms of a panel's series, times its width.
+     *
+     * @param tolerance largest such error where the function is 1 or more
+     * @param floor height from 0 to 1 down to which the error must shrink with the function
+     */
+    public record Accuracy(double tolerance, double floor) {
+
+        boolean isMet(double error, double height) {
+            return error <= tolerance * Math.max(floor, Math.min(1, height));
+        }
     }
 
     /**
@@ -54,38 +67,53 @@ public final class PanelFunction {
      *
      * @param function smooth inside each panel
      * @param edges panel edges to start with, rising, at least 2
-     * @param tolerance largest last term, times the panel's width, that is left alone; absolute, so
-     *     give a small share of the integral expected
+     * @param accuracy how near; absolute, so give a small share of the integral expected
      * @return the function on these panels, or on halves of them where it needs them
      */
-    public static PanelFunction of(DoubleUnaryOperator function, double[] edges, double tolerance) {
+    public static PanelFunction of(
+            DoubleUnaryOperator function, double[] edges, Accuracy accuracy) {
         PanelFunction result = new PanelFunction(edges.length * 2);
         result.edges[0] = edges[0];
         for (int i = 1; i < edges.length; i++) {
-            result.add(function, edges[i - 1], edges[i], tolerance, MOST_HALVINGS);
+            result.add(function, edges[i - 1], edges[i], accuracy, MOST_HALVINGS);
         }
+        result.addUp();
         return result;
     }
 
     private void add(
-            DoubleUnaryOperator function, double from, double to, double tolerance, int halvings) {
+            DoubleUnaryOperator function, double from, double to, Accuracy accuracy, int halvings) {
         double[] terms = seriesOf(function, from, to);
         double last = Math.abs(terms[TERMS - 1]) + Math.abs(terms[TERMS - 2]);
-        if (halvings > 0 && last * (to - from) > tolerance) {
+        if (halvings > 0 && !accuracy.isMet(last * (to - from), Math.abs(terms[0]))) {
             double middle = 0.5 * (from + to);
-            add(function, from, middle, tolerance, halvings - 1);
-            add(function, middle, to, tolerance, halvings - 1);
+            add(function, from, middle, accuracy, halvings - 1);
+            add(function, middle, to, accuracy, halvings - 1);
             return;
         }
         if (panels == series.length) {
             edges = Arrays.copyOf(edges, 2 * panels + 1);
             series = Arrays.copyOf(series, 2 * panels);
-            integralAtEdge = Arrays.copyOf(integralAtEdge, 2 * panels + 1);
         }
         series[panels] = terms;
         edges[panels + 1] = to;
-        integralAtEdge[panels + 1] = integralAtEdge[panels] + terms[0] * (to - from);
         panels++;
+    }
+
+    /** From both ends, so that neither tail is lost beside the middle. */
+    private void addUp() {
+        upToEdge = new double[panels + 1];
+        fromEdge = new double[panels + 1];
+        for (int i = 0; i < panels; i++) {
+            upToEdge[i + 1] = upToEdge[i] + whole(i);
+        }
+        for (int i = panels - 1; i >= 0; i--) {
+            fromEdge[i] = fromEdge[i + 1] + whole(i);
+        }
+    }
+
+    private double whole(int panel) {
+        return series[panel][0] * (edges[panel + 1] - edges[panel]);
     }
 
     private static double[] seriesOf(DoubleUnaryOperator function, double from, double to) {
@@ -116,6 +144,20 @@ public final class PanelFunction {
         return edges[i];
     }
 
+    /**
+     * A height that the function does not exceed in a panel.
+     *
+     * @param panel from 0
+     * @return at least its largest value there
+     */
+    public double bound(int panel) {
+        double sum = 0;
+        for (double term : series[panel]) {
+            sum += Math.abs(term);
+        }
+        return sum;
+    }
+
     /** {@return where the first panel starts} */
     public double start() {
         return edges[0];
@@ -136,7 +178,11 @@ public final class PanelFunction {
         if (!(x >= edges[0] && x <= edges[panels])) {
             return 0;
         }
-        int panel = panelOf(edges, x);
+        return value(panelAt(x), x);
+    }
+
+    /** The same, of a point known to lie in that panel. */
+    double value(int panel, double x) {
         double[] terms = series[panel];
         double at = position(panel, x);
         double before = 1;
@@ -153,7 +199,7 @@ public final class PanelFunction {
 
     /** {@return the integral over all panels} */
     public double integral() {
-        return integralAtEdge[panels];
+        return upToEdge[panels];
     }
 
     /**
@@ -169,8 +215,25 @@ public final class PanelFunction {
         if (x >= edges[panels]) {
             return integral();
         }
-        int panel = panelOf(edges, x);
-        return integralAtEdge[panel] + partOf(panel, x);
+        int panel = panelAt(x);
+        return upToEdge[panel] + partOf(panel, x);
+    }
+
+    /**
+     * The integral from a point to the end.
+     *
+     * @param x any number
+     * @return {@link #integral()} before the start, 0 after the end
+     */
+    public double integralFrom(double x) {
+        if (x <= edges[0]) {
+            return integral();
+        }
+        if (x >= edges[panels]) {
+            return 0;
+        }
+        int panel = panelAt(x);
+        return fromEdge[panel + 1] + whole(panel) - partOf(panel, x);
     }
 
     /**
@@ -180,21 +243,39 @@ public final class PanelFunction {
      * @return a point between start and end
      */
     public double inverseIntegral(double target) {
-        int panel = panelOf(integralAtEdge, target);
-        double rest = target - integralAtEdge[panel];
-        double low = edges[panel];
-        double high = edges[panel + 1];
-        if (!(rest > 0)) {
-            return low;
+        int panel = 0;
+        while (panel < panels - 1 && upToEdge[panel + 1] <= target) {
+            panel++;
         }
-        if (!(partOf(panel, high) > rest)) {
-            return high;
-        }
-        return Roots.between(x -> partOf(panel, x) - rest, low, high);
+        return inPanel(panel, target - upToEdge[panel]);
     }
 
-    private int panelOf(double[] sorted, double x) {
-        int found = Arrays.binarySearch(sorted, 0, panels + 1, x);
+    /**
+     * The point from which on the integral has a given value; keeps its digits where that is small.
+     *
+     * @param target between 0 and {@link #integral()}; the function must be positive around there
+     * @return a point between start and end
+     */
+    public double inverseIntegralFrom(double target) {
+        int panel = panels - 1;
+        while (panel > 0 && fromEdge[panel] <= target) {
+            panel--;
+        }
+        return inPanel(panel, whole(panel) - (target - fromEdge[panel + 1]));
+    }
+
+    private double inPanel(int panel, double part) {
+        double low = edges[panel];
+        double high = edges[panel + 1];
+        if (!(part > 0)) {
+            return low;
+        }
+        double all = whole(panel);
+        return part < all ? Roots.between(x -> (partOf(panel, x) - part) / all, low, high) : high;
+    }
+
+    private int panelAt(double x) {
+        int found = Arrays.binarySearch(edges, 0, panels + 1, x);
         int panel = found >= 0 ? found : -found - 2;
         return Math.max(0, Math.min(panel, panels - 1));
     }

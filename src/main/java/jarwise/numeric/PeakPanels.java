@@ -8,8 +8,13 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class PeakPanels {
 
+    /** The smallest tail that the usual panels resolve. */
+    public static final double USUAL_TAIL = 0.025;
+
     private static final double NEGLIGIBLE = -21; // logarithm, against the centre
+    private static final double BELOW_TAIL = -16; // logarithm, against the tail
     private static final double TOLERANCE = 1e-7;
+    private static final double ROUNDINGS = 8; // of the logarithm, in one of its values
     private static final double PANEL_WIDTH = 3;
     private static final double GROWTH = 1.5;
 
@@ -22,19 +27,23 @@ public final class PeakPanels {
      * @param start a point near the peak, not after {@code end}
      * @param width standard deviation of the peak, roughly; above 0
      * @param end where the function is cut off; may be infinite if it falls away before
+     * @param tail smallest share of the integral that a quantile is wanted for, above 0
      * @return the function, from where it is negligible to where it is negligible again or ends
      */
     public static PanelFunction of(
-            DoubleUnaryOperator logFunction, double start, double width, double end) {
+            DoubleUnaryOperator logFunction, double start, double width, double end, double tail) {
         double centre = uphill(logFunction, uphill(logFunction, start, -width, end), width, end);
         double top = logFunction.applyAsDouble(centre);
         DoubleUnaryOperator height = x -> logFunction.applyAsDouble(x) - top;
-        double first = walk(height, centre, -width, Double.NEGATIVE_INFINITY);
-        double last = walk(height, centre, width, end);
+        double floor = Math.min(NEGLIGIBLE, Math.log(tail) + BELOW_TAIL);
+        double first = walk(height, floor, centre, -width, Double.NEGATIVE_INFINITY);
+        double last = walk(height, floor, centre, width, end);
+        double noise = ROUNDINGS * Math.ulp(top);
         return PanelFunction.of(
                 x -> Math.exp(height.applyAsDouble(x)),
                 edges(first, centre, last, PANEL_WIDTH * width),
-                TOLERANCE * width);
+                new PanelFunction.Accuracy(
+                        Math.max(TOLERANCE, noise) * width, Math.min(1, tail / USUAL_TAIL)));
     }
 
     /** Steps on while the function grows by more than its e-fold: the start was far off. */
@@ -53,13 +62,14 @@ public final class PeakPanels {
         return at;
     }
 
-    private static double walk(DoubleUnaryOperator height, double from, double step, double limit) {
+    private static double walk(
+            DoubleUnaryOperator height, double floor, double from, double step, double limit) {
         double at = from;
         double stride = step;
         while (at != limit) {
             double next = at + stride;
             at = step > 0 ? Math.min(next, limit) : Math.max(next, limit);
-            if (height.applyAsDouble(at) < NEGLIGIBLE) {
+            if (height.applyAsDouble(at) < floor) {
                 return at;
             }
             stride *= GROWTH;

@@ -48,7 +48,7 @@ class LogarithmsTest {
 
     @Test
     void aShareThatIsKnownVeryWellIsOnePoint() {
-        BetaNodes nodes = BetaNodes.of(3e9, 1e9, 1);
+        BetaNodes nodes = BetaNodes.of(3e9, 1e9, 1, 1);
 
         assertThat(nodes.average(Math::exp)).isCloseTo(0.75, within(1e-12));
         assertThat(nodes.average(v -> 1)).isEqualTo(1);

@@ -7,11 +7,12 @@ import org.junit.jupiter.api.Test;
 
 class PanelFunctionTest {
 
+    private static final PanelFunction.Accuracy NEAR = new PanelFunction.Accuracy(1e-12, 1);
     private static final double[] TWO_PANELS = {0, 1, 3};
 
     @Test
     void aSmoothFunctionKeepsThePanelsItWasGiven() {
-        PanelFunction cubic = PanelFunction.of(x -> x * x * x, TWO_PANELS, 1e-9);
+        PanelFunction cubic = PanelFunction.of(x -> x * x * x, TWO_PANELS, NEAR);
 
         assertThat(cubic.panels()).isEqualTo(2);
         assertThat(cubic.start()).isZero();
@@ -29,7 +30,7 @@ class PanelFunctionTest {
         double width = 1e-3;
         PanelFunction peak =
                 PanelFunction.of(
-                        x -> 1 / (1 + Math.pow((x - 0.3) / width, 2)), new double[] {0, 1}, 1e-12);
+                        x -> 1 / (1 + Math.pow((x - 0.3) / width, 2)), new double[] {0, 1}, NEAR);
         double exact = width * (Math.atan(0.7 / width) + Math.atan(0.3 / width));
 
         assertThat(peak.panels()).isGreaterThan(10);
@@ -43,7 +44,7 @@ class PanelFunctionTest {
 
     @Test
     void theEdgesThemselvesBelongToTheFunction() {
-        PanelFunction line = PanelFunction.of(x -> 1 + x, TWO_PANELS, 1e-9);
+        PanelFunction line = PanelFunction.of(x -> 1 + x, TWO_PANELS, NEAR);
 
         assertThat(line.value(0)).isCloseTo(1, within(1e-12));
         assertThat(line.value(1)).isCloseTo(2, within(1e-12));
@@ -54,7 +55,7 @@ class PanelFunctionTest {
 
     @Test
     void theInverseOfNothingIsTheStartAndOfEverythingTheEnd() {
-        PanelFunction line = PanelFunction.of(x -> 1 + x, TWO_PANELS, 1e-9);
+        PanelFunction line = PanelFunction.of(x -> 1 + x, TWO_PANELS, NEAR);
 
         assertThat(line.inverseIntegral(0)).isZero();
         assertThat(line.inverseIntegral(-1)).isZero();
@@ -66,20 +67,30 @@ class PanelFunctionTest {
     @Test
     void aPeakFarFromWhereOneStartedIsFound() {
         PanelFunction peak =
-                PeakPanels.of(x -> -0.5 * (x - 40) * (x - 40), 3, 1, Double.POSITIVE_INFINITY);
+                PeakPanels.of(
+                        x -> -0.5 * (x - 40) * (x - 40),
+                        3,
+                        1,
+                        Double.POSITIVE_INFINITY,
+                        PeakPanels.USUAL_TAIL);
 
         assertThat(peak.value(40)).isGreaterThan(0.6);
         assertThat(peak.integral() / peak.value(40))
                 .isCloseTo(Math.sqrt(2 * Math.PI), within(1e-6));
         PanelFunction below =
-                PeakPanels.of(x -> -0.5 * (x + 40) * (x + 40), 3, 1, Double.POSITIVE_INFINITY);
+                PeakPanels.of(
+                        x -> -0.5 * (x + 40) * (x + 40),
+                        3,
+                        1,
+                        Double.POSITIVE_INFINITY,
+                        PeakPanels.USUAL_TAIL);
         assertThat(below.integral() / below.value(-40))
                 .isCloseTo(Math.sqrt(2 * Math.PI), within(1e-6));
     }
 
     @Test
     void aPeakBeyondTheEndIsCutThere() {
-        PanelFunction rising = PeakPanels.of(x -> x, 0, 1, 10);
+        PanelFunction rising = PeakPanels.of(x -> x, 0, 1, 10, PeakPanels.USUAL_TAIL);
 
         assertThat(rising.end()).isEqualTo(10);
         assertThat(rising.integral() / rising.value(10)).isCloseTo(1, within(1e-6));
@@ -87,7 +98,9 @@ class PanelFunctionTest {
 
     @Test
     void panelsCoverThePeakWithoutGapsAndWidenOutwards() {
-        PanelFunction peak = PeakPanels.of(x -> -0.5 * x * x, 0, 1, Double.POSITIVE_INFINITY);
+        PanelFunction peak =
+                PeakPanels.of(
+                        x -> -0.5 * x * x, 0, 1, Double.POSITIVE_INFINITY, PeakPanels.USUAL_TAIL);
 
         assertThat(peak.start()).isLessThan(-6);
         assertThat(peak.end()).isGreaterThan(6);

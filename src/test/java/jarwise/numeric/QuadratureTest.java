@@ -15,7 +15,12 @@ class QuadratureTest {
     void panelsIntegrateAndInvertANormalCurve() {
         NormalDistribution normal = new NormalDistribution(3, 0.2);
         PanelFunction panels =
-                PeakPanels.of(normal::logDensity, 3.05, 0.3, Double.POSITIVE_INFINITY);
+                PeakPanels.of(
+                        normal::logDensity,
+                        3.05,
+                        0.3,
+                        Double.POSITIVE_INFINITY,
+                        PeakPanels.USUAL_TAIL);
         double scale = normal.density(3.05);
 
         assertThat(panels.integral() * scale).isCloseTo(1, within(1e-9));
@@ -31,7 +36,8 @@ class QuadratureTest {
 
     @Test
     void panelsStopAtAHardEnd() {
-        PanelFunction panels = PeakPanels.of(x -> -Math.abs(x) / 10, 0, 1, 5);
+        PanelFunction panels =
+                PeakPanels.of(x -> -Math.abs(x) / 10, 0, 1, 5, PeakPanels.USUAL_TAIL);
 
         assertThat(panels.end()).isEqualTo(5);
         assertThat(panels.integral() - panels.integralUpTo(0))
@@ -41,7 +47,7 @@ class QuadratureTest {
     @ParameterizedTest(name = "Beta({0}, {1})")
     @CsvSource({"0.5, 0.5", "0.5, 24.5", "18.5, 6.5", "24.5, 0.5", "3.5, 2.5", "900.5, 100.5"})
     void nodesAverageOverABetaDistribution(double a, double b) {
-        BetaNodes nodes = BetaNodes.of(a, b, 0.3);
+        BetaNodes nodes = BetaNodes.of(a, b, 0.3, 1);
         BetaDistribution beta = new BetaDistribution(a, b);
         double mean = a / (a + b);
 

@@ -1,7 +1,6 @@
 package jarwise.cli.option;
 
 import jarwise.stats.count.GivenK;
-import jarwise.stats.estimate.DensityEstimator;
 import jarwise.stats.estimate.DetectionShare;
 import java.util.OptionalDouble;
 import picocli.CommandLine.ITypeConverter;
@@ -75,31 +74,32 @@ public final class Numbers {
 
         @Override
         public Double convert(String text) {
-            double value = number(text).orElse(Double.NaN);
-            if (value > 0 && value < 1) {
-                return value;
-            }
-            String guess = value > 1 && value < 100 ? String.valueOf(value / 100) : "0.8";
-            throw new TypeConversionException(
-                    "it is \"%s\"; a number above 0 and below 1 is allowed. Maybe %s"
-                            .formatted(text, guess));
+            return insideZeroAndOne(text, "0.8");
         }
     }
 
-    /** Level of an interval, above 0 and at most the highest. */
+    /** Level of an interval, above 0 and below 1. */
     public static final class Level implements ITypeConverter<Double> {
 
         @Override
         public Double convert(String text) {
-            double value = number(text).orElse(Double.NaN);
-            if (value > 0 && value <= DensityEstimator.HIGHEST_LEVEL) {
-                return value;
-            }
-            String guess = value > 1 && value < 100 ? String.valueOf(value / 100) : "0.95";
-            throw new TypeConversionException(
-                    "it is \"%s\"; a number above 0 and at most 0.999999 is allowed. Maybe %s"
-                            .formatted(text, guess));
+            return insideZeroAndOne(text, "0.95");
         }
+    }
+
+    private static double insideZeroAndOne(String text, String example) {
+        double value = number(text).orElse(Double.NaN);
+        if (value > 0 && value < 1) {
+            return value;
+        }
+        String guess = value > 1 && value < 100 ? String.valueOf(value / 100) : example;
+        String nearest =
+                value == 1 && text.startsWith("0.")
+                        ? ", and beyond %s none can be told from 1".formatted(Math.nextDown(1.0))
+                        : "";
+        throw new TypeConversionException(
+                "it is \"%s\"; a number above 0 and below 1 is allowed%s. Maybe %s"
+                        .formatted(text, nearest, guess));
     }
 
     /** A share taken as known, or found out of known. */

@@ -1,11 +1,11 @@
 package jarwise.stats.agreement;
 
 import jarwise.base.Require;
+import jarwise.numeric.Quantiles;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToLongFunction;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * Whether two counts say the same, in one number.
@@ -142,7 +142,6 @@ public record Concordance(
                                 + 2 * c * c * c * (1 - c) * shift / (r * rest * rest)
                                 - c * c * c * c * shift * shift / (2 * r * r * rest * rest))
                         / (n - 2);
-        return new NormalDistribution().inverseCumulativeProbability(0.5 + confidenceLevel / 2)
-                * Math.sqrt(variance);
+        return Quantiles.normal(confidenceLevel) * Math.sqrt(variance);
     }
 }

@@ -2,8 +2,8 @@ package jarwise.stats.agreement;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
+import jarwise.numeric.Quantiles;
 import java.util.List;
-import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * How far two counts of the same things lie apart.
@@ -58,8 +58,7 @@ public record LimitsOfAgreement(
             squares += (difference - bias) * (difference - bias);
         }
         double deviation = Math.sqrt(squares / (n - 1));
-        double t =
-                new TDistribution(n - 1.0).inverseCumulativeProbability(0.5 + confidenceLevel / 2);
+        double t = Quantiles.student(confidenceLevel, n - 1.0);
         double reach = t * deviation / Math.sqrt(n);
         return new LimitsOfAgreement(n, bias, deviation, reach, reach * Math.sqrt(3));
     }

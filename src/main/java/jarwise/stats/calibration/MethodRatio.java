@@ -2,6 +2,7 @@ package jarwise.stats.calibration;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
+import jarwise.numeric.Quantiles;
 import jarwise.stats.count.Observation;
 import jarwise.stats.regression.Coefficient;
 import jarwise.stats.regression.ModelFrame;
@@ -15,7 +16,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import org.hipparchus.special.Erf;
 
 /**
  * How much of what one method finds another one finds, per sampling unit.
@@ -66,8 +66,7 @@ public record MethodRatio(
         List<PairedCount> used = samples.stream().filter(s -> pairs.contains(s.pair())).toList();
         RegressionFit fit = NegativeBinomialRegression.fit(frame(used, List.copyOf(pairs)));
         double[] contrast = fit.only(0);
-        double root = Math.sqrt(2) * Erf.erfInv(confidenceLevel);
-        ProfileLimits log = fit.limits(contrast, root * root);
+        ProfileLimits log = fit.limits(contrast, Quantiles.chiSquared(confidenceLevel));
         boolean firstEmpty = used.stream().noneMatch(s -> s.first() && found(s));
         return new MethodRatio(
                 firstEmpty ? OptionalDouble.of(0) : exponential(fit.estimate(contrast)),

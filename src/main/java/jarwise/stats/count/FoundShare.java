@@ -2,8 +2,7 @@ package jarwise.stats.count;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
-import jarwise.numeric.Roots;
-import org.hipparchus.special.Beta;
+import jarwise.numeric.Quantiles;
 
 /**
  * Share found again of a known number: what a reader sees of a seeded filter, what a wash brings
@@ -56,11 +55,7 @@ public record FoundShare(
                 known,
                 mean,
                 Math.sqrt(mean * (1 - mean) / (a + b + 1)),
-                quantile(a, b, tail),
-                1 - quantile(b, a, tail));
-    }
-
-    private static double quantile(double a, double b, double p) {
-        return Roots.between(x -> Beta.regularizedBeta(x, a, b) - p, 0, 1);
+                Quantiles.beta(a, b, tail),
+                1 - Quantiles.beta(b, a, tail));
     }
 }

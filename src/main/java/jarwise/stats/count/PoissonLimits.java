@@ -1,8 +1,7 @@
 package jarwise.stats.count;
 
 import jarwise.base.Require;
-import jarwise.numeric.Roots;
-import org.hipparchus.special.Gamma;
+import jarwise.numeric.Quantiles;
 
 /**
  * Between which means lies a Poisson count?
@@ -34,22 +33,7 @@ public record PoissonLimits(double lower, double upper) {
         Require.atLeast("1000000000000 − count", MOST - count, 0);
         double tail = 0.5 * (1 - confidenceLevel);
         return new PoissonLimits(
-                count == 0 ? 0 : quantile((double) count, tail),
-                count == 0 ? -Math.log(tail) : quantile(count + 1.0, 1 - tail));
-    }
-
-    /** Quantile of the gamma distribution with this shape and scale 1, on the scale of ln x. */
-    private static double quantile(double shape, double probability) {
-        double centre = Math.log(shape);
-        boolean below = Gamma.regularizedGammaP(shape, shape) > probability;
-        double step = (below ? -0.5 : 0.5) / Math.sqrt(shape);
-        double limit = below ? centre - 800 : centre + 50;
-        return Math.exp(
-                Roots.walkingFrom(
-                                t -> Gamma.regularizedGammaP(shape, Math.exp(t)) - probability,
-                                centre,
-                                step,
-                                limit)
-                        .orElseThrow());
+                count == 0 ? 0 : Quantiles.gamma((double) count, tail),
+                count == 0 ? -Math.log(tail) : Quantiles.gammaAbove(count + 1.0, tail));
     }
 }

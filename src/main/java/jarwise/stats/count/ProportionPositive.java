@@ -2,8 +2,7 @@ package jarwise.stats.count;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
-import jarwise.numeric.Roots;
-import org.hipparchus.special.Beta;
+import jarwise.numeric.Quantiles;
 
 /**
  * Share of samples with at least one find.
@@ -46,11 +45,7 @@ public record ProportionPositive(double estimate, double lower, double upper) {
         int missed = sampleSize - positiveSamples;
         return new ProportionPositive(
                 (double) positiveSamples / sampleSize,
-                positiveSamples == 0 ? 0 : betaQuantile(positiveSamples, missed + 1.0, tail),
-                missed == 0 ? 1 : 1 - betaQuantile(missed, positiveSamples + 1.0, tail));
-    }
-
-    private static double betaQuantile(double a, double b, double p) {
-        return Roots.between(x -> Beta.regularizedBeta(x, a, b) - p, 0, 1);
+                positiveSamples == 0 ? 0 : Quantiles.beta(positiveSamples, missed + 1.0, tail),
+                missed == 0 ? 1 : 1 - Quantiles.beta(missed, positiveSamples + 1.0, tail));
     }
 }

@@ -1,10 +1,12 @@
 package jarwise.stats.detect;
 
 import jarwise.base.Require;
+import jarwise.numeric.LogOnePlus;
 import jarwise.numeric.Roots;
 import jarwise.stats.count.GivenK;
 import jarwise.stats.estimate.Detection;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How many jars find insects of a given density, if they are clumped?
@@ -65,16 +67,20 @@ public record ClumpedDetection(double density, double samplingUnits, double k, D
         Require.between("confidence", confidenceLevel, 0, 1);
         double logMissed = Math.log1p(-confidenceLevel);
         double atMean = logMissed / -evidence(detection.mean());
+        if (!(atMean <= MOST_SAMPLES)) {
+            return OptionalDouble.empty();
+        }
         if (detection.varianceOfLog() == 0) {
-            return atMean > MOST_SAMPLES ? OptionalDouble.empty() : OptionalDouble.of(atMean);
+            return OptionalDouble.of(atMean);
         }
         // By Jensen's inequality an open share needs more samples than its mean would.
+        // whichever of the two chances is the smaller one keeps its digits
+        DoubleUnaryOperator shortOf =
+                confidenceLevel < 0.5
+                        ? t -> Math.log(confidenceLevel) - Math.log(foundBy(Math.exp(t)))
+                        : t -> Math.log(missedBy(Math.exp(t))) - logMissed;
         OptionalDouble root =
-                Roots.walkingFrom(
-                        logSamples -> missedBy(Math.exp(logSamples)) - (1 - confidenceLevel),
-                        Math.log(atMean) - 1,
-                        1,
-                        Math.max(Math.log(atMean), Math.log(MOST_SAMPLES)));
+                Roots.walkingFrom(shortOf, Math.log(atMean) - 1, 1, Math.log(MOST_SAMPLES));
         return root.isPresent() ? OptionalDouble.of(Math.exp(root.getAsDouble())) : root;
     }
 
@@ -82,9 +88,13 @@ public record ClumpedDetection(double density, double samplingUnits, double k, D
         return Math.min(1, detection.average(share -> Math.exp(-samples * evidence(share))));
     }
 
+    private double foundBy(double samples) {
+        return detection.average(share -> -Math.expm1(-samples * evidence(share)));
+    }
+
     /** Minus the logarithm of the chance that one sample shows nothing. */
     private double evidence(double share) {
         double mean = samplingUnits * density * share;
-        return Double.isInfinite(k) ? mean : k * Math.log1p(mean / k);
+        return GivenK.isPoisson(k) ? mean : k * LogOnePlus.ratio(mean, k);
     }
 }

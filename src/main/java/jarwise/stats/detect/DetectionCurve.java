@@ -9,6 +9,9 @@ public interface DetectionCurve {
     /** A chance that falls short of the wanted one by less than this counts as reached. */
     double TOLERANCE = 1e-12;
 
+    /** And by less than this share of the chance of missing that is left to it. */
+    double RELATIVE = 1e-6;
+
     /**
      * The chance that all samples together show nothing although it is there.
      *
@@ -34,8 +37,8 @@ public interface DetectionCurve {
      * How many samples find it with this confidence?
      *
      * <p>The smallest number whose chance of a find reaches the confidence, to within {@link
-     * #TOLERANCE}. Found by doubling and halving, so that the cost grows with the logarithm of the
-     * answer.
+     * #TOLERANCE}, or near 1 to within {@link #RELATIVE} of what it leaves. Found by doubling and
+     * halving, so that the cost grows with the logarithm of the answer.
      *
      * @param confidenceLevel wanted chance of at least one find, in (0, 1)
      * @return 1 or more; empty if even {@link #mostSamples()} do not reach it
@@ -43,7 +46,8 @@ public interface DetectionCurve {
      */
     default OptionalLong sampleSize(double confidenceLevel) {
         Require.between("confidence", confidenceLevel, 0, 1);
-        double most = 1 - confidenceLevel + TOLERANCE;
+        double miss = 1 - confidenceLevel;
+        double most = miss + Math.min(TOLERANCE, RELATIVE * miss);
         long tooFew = 0;
         long enough = 1;
         while (missed(enough) > most) {

@@ -1,9 +1,9 @@
 package jarwise.stats.dispersion;
 
+import jarwise.numeric.Quantiles;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * A straight line through points by ordinary least squares.
@@ -40,9 +40,7 @@ record StraightLine(LineConstant intercept, LineConstant slope, OptionalDouble r
         }
         int degreesOfFreedom = x.length - 2;
         double variance = residual / degreesOfFreedom;
-        double t =
-                new TDistribution(degreesOfFreedom)
-                        .inverseCumulativeProbability(0.5 * (1 + CONFIDENCE_LEVEL));
+        double t = Quantiles.student(CONFIDENCE_LEVEL, degreesOfFreedom);
         double errorIntercept = Math.sqrt(variance * (1.0 / x.length + meanX * meanX / sxx));
         return Optional.of(
                 new StraightLine(

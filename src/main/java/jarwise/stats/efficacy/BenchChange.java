@@ -17,8 +17,9 @@ final class BenchChange {
      *
      * @param origin one of its points
      * @param step distance of neighbours, above 0
+     * @param negligible logarithm of the height, against the highest, that curves are cut off at
      */
-    record ChangeGrid(double origin, double step) {}
+    record ChangeGrid(double origin, double step, double negligible) {}
 
     private final CountLikelihood before;
     private final CountLikelihood after;
@@ -61,8 +62,8 @@ final class BenchChange {
         int places = (int) Math.rint((start() - grid.origin()) / grid.step());
         double beforeStart = start(before);
         double afterStart = beforeStart + grid.origin() + places * grid.step();
-        return curve(after, k, afterStart, grid.step(), POWER / sharing)
-                .minus(curve(before, k, beforeStart, grid.step(), POWER))
+        return curve(after, k, afterStart, grid, POWER / sharing)
+                .minus(curve(before, k, beforeStart, grid, POWER))
                 .moved(places);
     }
 
@@ -72,16 +73,17 @@ final class BenchChange {
      * (so that a group without a find has a distribution, too), even in ln density where many are.
      */
     private static GridCurve curve(
-            CountLikelihood likelihood, double k, double start, double step, double power) {
+            CountLikelihood likelihood, double k, double start, ChangeGrid grid, double power) {
         double perSample = likelihood.data().totalExposure() / likelihood.data().samples();
         double clumping = likelihood.clumping(k);
         return GridCurve.of(
                 i -> {
-                    double logDensity = start + i * step;
+                    double logDensity = start + i * grid.step();
                     double expected = perSample * Math.exp(logDensity);
                     return clumping
                             + likelihood.apartFromClumping(logDensity, k)
                             - power * Math.log1p(1 / expected);
-                });
+                },
+                grid.negligible());
     }
 }

@@ -18,7 +18,10 @@ import java.util.stream.Stream;
  */
 final class CalibratedInteraction {
 
-    private static final double NEGLIGIBLE = -18; // logarithm, against the likeliest k
+    private static final double NEGLIGIBLE = -21; // logarithm, against the highest point
+    private static final double NEGLIGIBLE_K = -18; // logarithm, against the likeliest k
+    private static final double BELOW_TAIL = -14; // logarithm, against the tail
+    private static final double PLAIN_TAIL = -9; // logarithm; below it features are narrower
     private static final double STEPS_PER_DEVIATION = 2;
     private static final double FINEST_STEP = 0.015; // against the widest deviation
     private static final double WIDEST_STEP = 0.25;
@@ -28,6 +31,7 @@ final class CalibratedInteraction {
     private final List<BenchChange> treated;
     private final List<BenchChange> check;
     private final KPrior prior;
+    private final double logTail;
     private final List<CountLikelihood> cells;
     private final double kCentre;
     private final double kStep;
@@ -39,17 +43,19 @@ final class CalibratedInteraction {
      *
      * @param trial samples, with a find in each of the four groups
      * @param prior what is known of k
+     * @param tail smallest share that a quantile is wanted for
      */
-    CalibratedInteraction(EfficacyTrial trial, KPrior prior) {
+    CalibratedInteraction(EfficacyTrial trial, KPrior prior, double tail) {
         treated = changes(trial.treated());
         check = changes(trial.check());
         this.prior = prior;
+        logTail = Math.log(tail);
         cells =
                 Stream.concat(treated.stream(), check.stream())
                         .flatMap(bench -> Stream.of(bench.likelihoods()))
                         .toList();
         kCentre = likeliestLogK();
-        kStep = Math.min(WIDEST_K_STEP, K_STEPS * deviationOfLogK());
+        kStep = Math.min(WIDEST_K_STEP, K_STEPS * deviationOfLogK()) / Math.sqrt(finer());
         step = gridStep();
         distribution = mixed();
     }
@@ -68,19 +74,33 @@ final class CalibratedInteraction {
         return !changes(trial.treated()).isEmpty() && !changes(trial.check()).isEmpty();
     }
 
-    /** {@return the interaction that is exceeded with probability 1 − p} */
-    double quantile(double p) {
-        double origin = treated.get(0).start() - check.get(0).start();
-        return origin + step * distribution.quantile(p);
+    /** {@return the interaction that this share of the distribution lies under} */
+    double lower(double share) {
+        return origin() + step * distribution.lower(share);
+    }
+
+    /** {@return the interaction that this share of the distribution lies above} */
+    double upper(double share) {
+        return origin() + step * distribution.upper(share);
+    }
+
+    private double origin() {
+        return treated.get(0).start() - check.get(0).start();
+    }
+
+    /** How much finer than for the usual levels the grids must be. */
+    private double finer() {
+        return Math.max(1, logTail / PLAIN_TAIL);
     }
 
     private MixedCurve mixed() {
         List<GridCurve> curves = new ArrayList<>();
         List<Double> logWeights = new ArrayList<>();
         double top = Double.NEGATIVE_INFINITY;
+        double floor = Math.min(NEGLIGIBLE_K, logTail + BELOW_TAIL);
         for (int direction : new int[] {-1, 1}) {
             double height = top;
-            for (int i = direction < 0 ? 0 : 1; height >= top + NEGLIGIBLE; i++) {
+            for (int i = direction < 0 ? 0 : 1; height >= top + floor; i++) {
                 double logK = kCentre + direction * i * kStep;
                 GridCurve curve = interaction(Math.exp(logK));
                 height = curve.logSum() + logWeight(logK);
@@ -97,7 +117,9 @@ final class CalibratedInteraction {
     }
 
     private GridCurve arm(List<BenchChange> benches, double k) {
-        ChangeGrid grid = new ChangeGrid(benches.get(0).start(), step);
+        ChangeGrid grid =
+                new ChangeGrid(
+                        benches.get(0).start(), step, Math.min(NEGLIGIBLE, logTail + BELOW_TAIL));
         GridCurve product = benches.get(0).at(k, grid, benches.size());
         for (BenchChange bench : benches.subList(1, benches.size())) {
             product = product.times(bench.at(k, grid, benches.size()));
@@ -121,7 +143,7 @@ final class CalibratedInteraction {
             widest = Math.max(widest, 1 / Math.sqrt(information));
         }
         double wanted = Math.max(narrowest / STEPS_PER_DEVIATION, FINEST_STEP * widest);
-        return Math.min(WIDEST_STEP, wanted);
+        return Math.min(WIDEST_STEP, wanted) / finer();
     }
 
     private double likeliestLogK() {

@@ -1,8 +1,8 @@
 package jarwise.stats.efficacy;
 
 import jarwise.base.Require;
+import jarwise.numeric.Quantiles;
 import java.util.OptionalDouble;
-import org.hipparchus.special.Erf;
 
 /**
  * The efficacy of a treatment as the textbooks write it, from densities or mortalities alone. A
@@ -149,7 +149,7 @@ public final class ClassicalEfficacy {
 
     private static Limits logLimits(double ratio, double error, double confidenceLevel) {
         Require.between("confidenceLevel", confidenceLevel, 0, 1);
-        double reach = Math.sqrt(2) * Erf.erfInv(confidenceLevel) * error;
+        double reach = Quantiles.normal(confidenceLevel) * error;
         return new Limits(1 - ratio * Math.exp(reach), 1 - ratio * Math.exp(-reach));
     }
 

@@ -2,19 +2,18 @@ package jarwise.stats.efficacy;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
-import jarwise.stats.estimate.DensityEstimator;
+import jarwise.numeric.Quantiles;
 import jarwise.stats.estimate.KPrior;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
-import org.hipparchus.special.Erf;
 
 /**
  * How an efficacy is to be estimated: options that never change, and the deed.
  *
  * @param interval how the limits are made
- * @param confidenceLevel two-sided level of the limits, above 0 and at most 0.999999
+ * @param confidenceLevel two-sided level of the limits, in (0, 1)
  * @param target efficacy wanted, in (0, 1)
  * @param prior what is known of k; only for the calibrated interval
  */
@@ -23,11 +22,7 @@ public record EfficacyEstimator(
 
     /** Checks the options; throws {@link InvalidInput} naming the first one out of range. */
     public EfficacyEstimator {
-        if (!(confidenceLevel > 0 && confidenceLevel <= DensityEstimator.HIGHEST_LEVEL)) {
-            throw new InvalidInput(
-                    "confidenceLevel is %s; it must be above 0 and at most 0.999999."
-                            .formatted(confidenceLevel));
-        }
+        Require.between("confidenceLevel", confidenceLevel, 0, 1);
         Require.between("target", target, 0, 1);
     }
 
@@ -49,7 +44,7 @@ public record EfficacyEstimator(
     /**
      * The same with another level.
      *
-     * @param level level of the limits, above 0 and at most 0.999999
+     * @param level level of the limits, in (0, 1)
      * @return changed options
      */
     public EfficacyEstimator withConfidenceLevel(double level) {
@@ -126,11 +121,10 @@ public record EfficacyEstimator(
         if (interval == EfficacyInterval.CALIBRATED
                 && inside
                 && CalibratedInteraction.isPossible(trial)) {
-            CalibratedInteraction distribution = new CalibratedInteraction(trial, prior);
-            double tail = 0.5 * (1 - confidenceLevel);
+            CalibratedInteraction distribution = new CalibratedInteraction(trial, prior, tail());
             return new EfficacyLimits(
-                    OptionalDouble.of(-Math.expm1(distribution.quantile(1 - tail))),
-                    OptionalDouble.of(-Math.expm1(distribution.quantile(tail))));
+                    OptionalDouble.of(-Math.expm1(distribution.upper(tail()))),
+                    OptionalDouble.of(-Math.expm1(distribution.lower(tail()))));
         }
         EfficacyEstimate estimate = estimate(trial);
         return new EfficacyLimits(estimate.lower(), estimate.upper());
@@ -222,10 +216,9 @@ public record EfficacyEstimator(
     private List<OptionalDouble> calibrated(EfficacyTrial trial, double interaction) {
         List<OptionalDouble> limits = new ArrayList<>();
         if (CalibratedInteraction.isPossible(trial)) {
-            CalibratedInteraction distribution = new CalibratedInteraction(trial, prior);
-            double tail = 0.5 * (1 - confidenceLevel);
-            limits.add(OptionalDouble.of(Math.min(interaction, distribution.quantile(tail))));
-            limits.add(OptionalDouble.of(Math.max(interaction, distribution.quantile(1 - tail))));
+            CalibratedInteraction distribution = new CalibratedInteraction(trial, prior, tail());
+            limits.add(OptionalDouble.of(Math.min(interaction, distribution.lower(tail()))));
+            limits.add(OptionalDouble.of(Math.max(interaction, distribution.upper(tail()))));
             return limits;
         }
         return List.of(OptionalDouble.empty(), OptionalDouble.empty());
@@ -237,9 +230,13 @@ public record EfficacyEstimator(
                 : OptionalDouble.empty();
     }
 
+    /** What the limits leave out on each side; exact from level 0.5 on. */
+    private double tail() {
+        return 0.5 * (1 - confidenceLevel);
+    }
+
     /** The chi-squared quantile with one degree of freedom. */
     private double cut() {
-        double z = Math.sqrt(2) * Erf.erfInv(confidenceLevel);
-        return z * z;
+        return Quantiles.chiSquared(confidenceLevel);
     }
 }

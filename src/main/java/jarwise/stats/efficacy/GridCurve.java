@@ -13,7 +13,6 @@ import java.util.function.IntToDoubleFunction;
  */
 final class GridCurve {
 
-    private static final double NEGLIGIBLE = -21; // logarithm, against the highest point
     private static final int FARTHEST = 8000; // points to each side
 
     private final int first;
@@ -26,11 +25,16 @@ final class GridCurve {
         this.logScale = logScale;
     }
 
-    /** {@return the function with this logarithm, walked both ways from near its peak at 0} */
-    static GridCurve of(IntToDoubleFunction logHeight) {
+    /**
+     * The function with this logarithm, walked both ways from near its peak at 0.
+     *
+     * @param logHeight the logarithm at a place of the grid
+     * @param negligible logarithm against the highest point at which the walk ends
+     */
+    static GridCurve of(IntToDoubleFunction logHeight, double negligible) {
+        double[] down = side(logHeight, negligible, -1);
+        double[] up = side(logHeight, negligible, 1);
         double scale = logHeight.applyAsDouble(0);
-        double[] down = side(logHeight, scale, -1);
-        double[] up = side(logHeight, scale, 1);
         double[] all = new double[down.length + 1 + up.length];
         for (int i = 0; i < down.length; i++) {
             all[down.length - 1 - i] = down[i];
@@ -40,7 +44,8 @@ final class GridCurve {
         return new GridCurve(-down.length, all, scale);
     }
 
-    private static double[] side(IntToDoubleFunction logHeight, double scale, int direction) {
+    private static double[] side(IntToDoubleFunction logHeight, double negligible, int direction) {
+        double scale = logHeight.applyAsDouble(0);
         double[] values = new double[64];
         double top = 0;
         int n = 0;
@@ -51,7 +56,7 @@ final class GridCurve {
             }
             values[n++] = Math.exp(height);
             top = Math.max(top, height);
-            if (height < top + NEGLIGIBLE) {
+            if (height < top + negligible) {
                 break;
             }
         }

@@ -80,6 +80,9 @@ final class InteractionProfile {
         if (open && Math.signum(start) == side) {
             return OptionalDouble.empty();
         }
+        if (!open && deviance(start) >= cut) {
+            return OptionalDouble.of(start);
+        }
         double step = open ? 8 : standardError().orElse(1);
         return Roots.walkingFrom(x -> deviance(x) - cut, start, side * step, side * FARTHEST);
     }

@@ -1,5 +1,6 @@
 package jarwise.stats.efficacy;
 
+import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
 import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
@@ -11,11 +12,11 @@ final class MixedCurve {
     private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(5);
 
     private final int first;
-    private final double[] cumulative;
+    private final double[] value;
 
-    private MixedCurve(int first, double[] cumulative) {
+    private MixedCurve(int first, double[] value) {
         this.first = first;
-        this.cumulative = cumulative;
+        this.value = value;
     }
 
     /** {@return the sum of the curves, each times the exponential of its own weight and scale} */
@@ -35,51 +36,67 @@ final class MixedCurve {
                 sum[shift + i] += weight * curve.value(i);
             }
         }
-        for (int i = 1; i < sum.length; i++) {
-            sum[i] += sum[i - 1];
-        }
         return new MixedCurve(from - NEIGHBOURS, sum);
     }
 
     /**
-     * Where the distribution reaches a probability, in steps of the grid.
+     * Where the distribution has a share of itself below, in steps of the grid.
      *
-     * @param p in (0, 1)
+     * @param share in (0, 1)
      * @return the place, not whole
      */
-    double quantile(double p) {
-        double wanted = p * cumulative[cumulative.length - 1];
+    double lower(double share) {
+        return first + quantile(value, share);
+    }
+
+    /** {@return where it has that share above} */
+    double upper(double share) {
+        double[] mirrored = new double[value.length];
+        Arrays.setAll(mirrored, i -> value[value.length - 1 - i]);
+        return first + value.length - 1 - quantile(mirrored, share);
+    }
+
+    /** Running sums are read by their logarithms, which bend little also far out in a tail. */
+    private static double quantile(double[] value, double share) {
+        double[] logSum = new double[value.length];
+        double sum = 0;
+        for (int i = 0; i < value.length; i++) {
+            sum += value[i];
+            logSum[i] = Math.log(Math.max(Double.MIN_NORMAL, sum));
+        }
+        double wanted = share * sum;
         double low = NEIGHBOURS / 2;
-        double high = cumulative.length - 1 - NEIGHBOURS / 2;
-        while (high - low > 1e-11 * cumulative.length) {
+        double high = value.length - 1 - NEIGHBOURS / 2;
+        while (high - low > 1e-11 * value.length) {
             double middle = 0.5 * (low + high);
-            if (below(middle) < wanted) {
+            if (below(logSum, middle) < wanted) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        return first + 0.5 * (low + high);
+        return 0.5 * (low + high);
     }
 
     /**
      * The integral up to x: the mean of the running sums, as a smooth function, from x − 1 to x.
      */
-    private double below(double x) {
+    private static double below(double[] logSum, double x) {
         double sum = 0;
         for (int g = 0; g < RULE.getNumberOfPoints(); g++) {
-            sum += RULE.getWeight(g) * smooth(x - 0.5 + 0.5 * RULE.getPoint(g));
+            double at = x - 0.5 + 0.5 * RULE.getPoint(g);
+            sum += RULE.getWeight(g) * Math.exp(smooth(logSum, at));
         }
         return 0.5 * sum;
     }
 
-    /** Lagrange's polynomial through the ten nearest running sums. */
-    private double smooth(double x) {
+    /** Lagrange's polynomial through the ten nearest. */
+    private static double smooth(double[] values, double x) {
         int start = (int) Math.floor(x) - NEIGHBOURS / 2 + 1;
-        start = Math.max(0, Math.min(start, cumulative.length - NEIGHBOURS));
+        start = Math.max(0, Math.min(start, values.length - NEIGHBOURS));
         double sum = 0;
         for (int i = 0; i < NEIGHBOURS; i++) {
-            double term = cumulative[start + i];
+            double term = values[start + i];
             for (int j = 0; j < NEIGHBOURS; j++) {
                 if (j != i) {
                     term *= (x - start - j) / (i - j);

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * How a mean density is to be estimated: options that never change, and the deed.
  *
  * @param method how the interval is made
- * @param confidenceLevel level of the interval, above 0 and at most 0.999999
+ * @param confidenceLevel level of the interval, in (0, 1)
  * @param givenK dispersion taken as known, above 0, infinite for Poisson; empty to estimate it
  * @param prior what is known of k where it is not given
  * @param detection extraction efficiency and reader sensitivity
@@ -27,16 +27,9 @@ public record DensityEstimator(
         Detection detection,
         OptionalDouble actionThreshold) {
 
-    /** The highest level: beyond it limits would tell more of the arithmetic than of the jars. */
-    public static final double HIGHEST_LEVEL = 0.999999;
-
     /** Checks the options; throws {@link InvalidInput} naming the first one out of range. */
     public DensityEstimator {
-        if (!(confidenceLevel > 0 && confidenceLevel <= HIGHEST_LEVEL)) {
-            throw new InvalidInput(
-                    "confidenceLevel is %s; it must be above 0 and at most 0.999999."
-                            .formatted(confidenceLevel));
-        }
+        Require.between("confidenceLevel", confidenceLevel, 0, 1);
         givenK.ifPresent(GivenK::require);
         actionThreshold.ifPresent(value -> Require.positive("actionThreshold", value));
     }
@@ -66,7 +59,7 @@ public record DensityEstimator(
     /**
      * The same with another level.
      *
-     * @param newLevel level of the interval, above 0 and at most 0.999999
+     * @param newLevel level of the interval, in (0, 1)
      * @return changed options
      */
     public DensityEstimator withConfidenceLevel(double newLevel) {
@@ -146,6 +139,22 @@ public record DensityEstimator(
         return samples.individuals() == 0
                 ? new NothingFound(this, data).estimate(samples)
                 : new SomethingFound(this, data).estimate(samples);
+    }
+
+    /**
+     * The bound that samples without a find set, at any level.
+     *
+     * @param observations the samples of one group, in any order; at least 1
+     * @return the bound
+     * @throws InvalidInput if there is no sample, or a find
+     */
+    public ZeroBound zeroBound(List<Observation> observations) {
+        return new NothingFound(this, CountData.of(observations)).bound(detection);
+    }
+
+    /** What the interval leaves out on each side; exact from level 0.5 on. */
+    double tail() {
+        return 0.5 * (1 - confidenceLevel);
     }
 
     /** The chance to be above the action threshold, which must be there. */

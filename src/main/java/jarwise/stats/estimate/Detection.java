@@ -4,6 +4,7 @@ import jarwise.numeric.BetaAverage;
 import jarwise.numeric.BetaNodes;
 import jarwise.numeric.PanelFunction;
 import jarwise.numeric.PeakPanels;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
@@ -19,6 +20,9 @@ public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
 
     /** A function this much narrower than a share's distribution is not met by even points. */
     private static final double NARROW = 0.25;
+
+    /** In tails beyond this one features are narrower than the middle lets see. */
+    private static final double FAR_TAIL = 1e-4;
 
     /** {@return nothing is lost, or nothing is known and densities stay as counted} */
     public static Detection complete() {
@@ -53,7 +57,21 @@ public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
      * @return its expected value
      */
     public double average(DoubleUnaryOperator ofShare) {
-        return efficiency.average(e -> sensitivity.average(s -> ofShare.applyAsDouble(e * s)));
+        return DetectionShare.averaged(
+                tail ->
+                        average(
+                                uncertainShares(DetectionShare.Measured.FINEST, tail),
+                                logOfKnown(),
+                                ofShare));
+    }
+
+    private static double average(
+            List<BetaNodes> shares, double logShare, DoubleUnaryOperator ofShare) {
+        if (shares.isEmpty()) {
+            return ofShare.applyAsDouble(Math.exp(logShare));
+        }
+        List<BetaNodes> others = shares.subList(1, shares.size());
+        return shares.get(0).average(v -> average(others, logShare + v, ofShare));
     }
 
     /** {@return logarithm of the product of the shares that are taken as known} */
@@ -64,18 +82,19 @@ public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
                 .sum();
     }
 
-    /** {@return the shares that were measured} */
+    /** {@return the shares that were measured, the better known first} */
     List<DetectionShare.Measured> measured() {
         return Stream.of(efficiency, sensitivity)
                 .filter(DetectionShare.Measured.class::isInstance)
                 .map(DetectionShare.Measured.class::cast)
+                .sorted(Comparator.comparingDouble(DetectionShare::varianceOfLog))
                 .toList();
     }
 
     /** {@return points to average over, for each share that was measured} */
-    List<BetaNodes> uncertainShares(double finest) {
+    List<BetaNodes> uncertainShares(double finest, double tail) {
         return measured().stream()
-                .map(share -> BetaNodes.of(share.foundShape(), share.missedShape(), finest))
+                .map(share -> BetaNodes.of(share.foundShape(), share.missedShape(), finest, tail))
                 .toList();
     }
 
@@ -87,33 +106,40 @@ public record Detection(DetectionShare efficiency, DetectionShare sensitivity) {
      * @param tilt power of the share that the function is multiplied by
      * @param finest standard deviation of the function's narrowest feature
      * @param end the function is cut off there
+     * @param tail smallest share that a quantile is wanted for
      */
-    PanelFunction averaged(PanelFunction counted, double tilt, double finest, double end) {
+    PanelFunction averaged(
+            PanelFunction counted, double tilt, double finest, double end, double tail) {
         PanelFunction result = counted;
         double centre = counted.inverseIntegral(0.5 * counted.integral());
         double variance = finest * finest;
         for (DetectionShare.Measured share : measured()) {
             centre -= share.meanOfLog();
             variance += share.varianceOfLog();
-            DoubleUnaryOperator average = average(result, share, tilt, finest);
+            DoubleUnaryOperator average = average(result, share, tilt, finest, tail);
             result =
                     PeakPanels.of(
                             t -> Math.log(Math.max(0, average.applyAsDouble(t))),
                             Math.min(end, centre),
                             Math.sqrt(variance),
-                            end);
+                            end,
+                            tail);
         }
         return result;
     }
 
     private static DoubleUnaryOperator average(
-            PanelFunction counted, DetectionShare.Measured share, double tilt, double finest) {
+            PanelFunction counted,
+            DetectionShare.Measured share,
+            double tilt,
+            double finest,
+            double tail) {
         double a = share.foundShape();
         double b = share.missedShape();
-        if (finest < NARROW * Math.sqrt(share.varianceOfLog())) {
-            return new BetaAverage(counted, a, b, tilt)::value;
+        if (tail < FAR_TAIL || finest < NARROW * Math.sqrt(share.varianceOfLog())) {
+            return new BetaAverage(counted, a, b, tilt, tail)::value;
         }
-        BetaNodes nodes = BetaNodes.of(a, b, finest);
+        BetaNodes nodes = BetaNodes.of(a, b, finest, 1);
         return t -> nodes.average(v -> Math.exp(tilt * v) * Math.max(0, counted.value(t + v)));
     }
 }

@@ -50,6 +50,17 @@ public sealed interface DetectionShare {
      */
     double average(DoubleUnaryOperator ofShare);
 
+    /** The farthest tail that any level of confidence asks for, and to spare. */
+    double FARTHEST_TAIL = 1e-20;
+
+    /** An average worked out again, finer, where it turns out to lie far in a tail. */
+    static double averaged(DoubleUnaryOperator forTail) {
+        double average = forTail.applyAsDouble(1);
+        return average < Measured.FAR_TAIL
+                ? forTail.applyAsDouble(Math.max(average, FARTHEST_TAIL))
+                : average;
+    }
+
     /**
      * A share without uncertainty.
      *
@@ -87,7 +98,10 @@ public sealed interface DetectionShare {
      */
     record Measured(long found, long outOf) implements DetectionShare {
 
-        private static final double FINEST = 0.5; // of a curve like e^(−x), as ln x grows
+        /** Narrowest feature of a curve like e^(−x), as ln x grows. */
+        static final double FINEST = 0.5;
+
+        private static final double FAR_TAIL = 1e-3;
 
         /** Checks both numbers. */
         public Measured {
@@ -127,8 +141,10 @@ public sealed interface DetectionShare {
 
         @Override
         public double average(DoubleUnaryOperator ofShare) {
-            return BetaNodes.of(foundShape(), missedShape(), FINEST)
-                    .average(logShare -> ofShare.applyAsDouble(Math.exp(logShare)));
+            return averaged(
+                    tail ->
+                            BetaNodes.of(foundShape(), missedShape(), FINEST, tail)
+                                    .average(v -> ofShare.applyAsDouble(Math.exp(v))));
         }
     }
 }

@@ -32,9 +32,14 @@ final class IntegratedDensity {
      * @param fit their most likely density and k
      * @param detection share counted
      * @param logLargest ln of the largest density considered, on the corrected scale
+     * @param tail smallest share that a quantile is wanted for
      */
     static IntegratedDensity of(
-            MixedLikelihood likelihood, CountFit fit, Detection detection, double logLargest) {
+            MixedLikelihood likelihood,
+            CountFit fit,
+            Detection detection,
+            double logLargest,
+            double tail) {
         double shift = -detection.logOfKnown();
         double end = logLargest - shift;
         PanelFunction result =
@@ -42,25 +47,29 @@ final class IntegratedDensity {
                         t -> likelihood.log(t) + WEIGHT_EXPONENT * t,
                         Math.log(fit.density()),
                         Math.min(fit.standardErrorOfLog().orElse(1), 1 / WEIGHT_EXPONENT),
-                        end);
-        double finest = 0.5 * (quantile(result, 0.8) - quantile(result, 0.2));
-        PanelFunction corrected = detection.averaged(result, -WEIGHT_EXPONENT, finest, end);
+                        end,
+                        tail);
+        double fifth = 0.2 * result.integral();
+        double finest = 0.5 * (result.inverseIntegralFrom(fifth) - result.inverseIntegral(fifth));
+        PanelFunction corrected = detection.averaged(result, -WEIGHT_EXPONENT, finest, end, tail);
         return new IntegratedDensity(corrected, shift);
     }
 
-    private static double quantile(PanelFunction density, double p) {
-        return density.inverseIntegral(p * density.integral());
+    /** {@return the density that this share of the distribution lies under} */
+    double lower(double share) {
+        return Math.exp(posterior.inverseIntegral(share * posterior.integral()) + shift);
     }
 
-    /** {@return the density that this share of the distribution lies under} */
-    double quantile(double p) {
-        return Math.exp(quantile(posterior, p) + shift);
+    /** {@return the density that this share of the distribution lies above} */
+    double upper(double share) {
+        return Math.exp(posterior.inverseIntegralFrom(share * posterior.integral()) + shift);
     }
 
     /** {@return the same if the distribution were cut off at this ln density} */
-    double quantileBelow(double logLargest, double p) {
+    double upperBelow(double logLargest, double share) {
+        double beyond = posterior.integralFrom(logLargest - shift);
         double part = posterior.integralUpTo(logLargest - shift);
-        return Math.exp(posterior.inverseIntegral(p * part) + shift);
+        return Math.exp(posterior.inverseIntegralFrom(beyond + share * part) + shift);
     }
 
     /** {@return the share of the distribution above a density} */

@@ -35,6 +35,8 @@ final class KNodes {
     }
 
     private static final double NEGLIGIBLE = -21; // logarithm, against the highest point
+    private static final double BELOW_TAIL = -16; // logarithm, against the tail
+    private static final double PLAIN_TAIL = -12; // logarithm; below it features are narrower
     private static final double WIDEST_STEP = 0.45;
     private static final double PRIOR_SPREADS = 7;
     private static final double COARSE_STEP = 0.8;
@@ -45,24 +47,29 @@ final class KNodes {
     }
 
     /** {@return values over the whole prior, for samples without a find} */
-    static KNodes ofPrior(KPrior prior) {
-        double step = Math.min(0.25, 0.5 * prior.logSpread());
+    static KNodes ofPrior(KPrior prior, double tail) {
+        double step = Math.min(0.25, 0.5 * prior.logSpread()) / finer(tail);
         double centre = Math.log(prior.medianK());
-        int half = (int) Math.ceil(PRIOR_SPREADS * prior.logSpread() / step);
+        int half = (int) Math.ceil(spreads(tail) * prior.logSpread() / step);
         double[] logK =
                 IntStream.rangeClosed(-half, half).mapToDouble(i -> centre + i * step).toArray();
         return of(logK, prior, step);
     }
 
     /** {@return values where prior times likelihood is not negligible at any density} */
-    static KNodes where(CountLikelihood likelihood, KPrior prior, CountFit fit, double logLargest) {
-        double step =
-                Math.min(WIDEST_STEP, 0.5 * Math.min(prior.logSpread(), width(likelihood, fit)));
+    static KNodes where(
+            CountLikelihood likelihood,
+            KPrior prior,
+            CountFit fit,
+            double logLargest,
+            double tail) {
+        double width = Math.min(prior.logSpread(), width(likelihood, fit));
+        double step = Math.min(WIDEST_STEP, 0.5 * width) / finer(tail);
         double centre = Math.log(prior.medianK());
-        double reach = PRIOR_SPREADS * prior.logSpread();
+        double reach = spreads(tail) * prior.logSpread();
         double[] coarse = steps(centre - reach, centre + reach, Math.max(step, COARSE_STEP));
         double[] height = heights(likelihood, prior, coarse, densities(fit, logLargest));
-        double floor = Arrays.stream(height).max().orElse(0) + NEGLIGIBLE;
+        double floor = Arrays.stream(height).max().orElse(0) + negligible(tail);
         int first = 0;
         while (height[first] < floor) {
             first++;
@@ -74,6 +81,19 @@ final class KNodes {
         double from = coarse[Math.max(0, first - 1)];
         double to = coarse[Math.min(height.length - 1, last + 1)];
         return of(steps(from, to, step), prior, step);
+    }
+
+    private static double negligible(double tail) {
+        return Math.min(NEGLIGIBLE, Math.log(tail) + BELOW_TAIL);
+    }
+
+    private static double finer(double tail) {
+        return Math.max(1, Math.log(tail) / PLAIN_TAIL);
+    }
+
+    /** How many spreads of the prior away the normal density is small beside the tail. */
+    private static double spreads(double tail) {
+        return Math.max(PRIOR_SPREADS, Math.sqrt(-2 * negligible(tail)));
     }
 
     private static double[] steps(double from, double to, double step) {
@@ -106,7 +126,7 @@ final class KNodes {
     private static double[] densities(CountFit fit, double logLargest) {
         double top = Math.log(fit.density());
         double up = logLargest - top;
-        return new double[] {top - 3, top, top + 0.3 * up, top + up};
+        return new double[] {top - 30, top - 3, top, top + 0.3 * up, top + up};
     }
 
     private static double[] heights(

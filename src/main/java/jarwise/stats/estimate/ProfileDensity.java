@@ -37,7 +37,7 @@ final class ProfileDensity {
         height = logLikelihood.applyAsDouble(top);
     }
 
-    static ProfileDensity of(DensityProfile profile, Detection detection) {
+    static ProfileDensity of(DensityProfile profile, Detection detection, double tail) {
         double known = detection.logOfKnown();
         double width = Math.min(WIDEST, profile.fit().standardErrorOfLog().orElse(1));
         double counted = Math.log(profile.fit().density());
@@ -48,10 +48,11 @@ final class ProfileDensity {
         double end = counted + FARTHEST_UP;
         PanelFunction likelihood =
                 detection.averaged(
-                        PeakPanels.of(profile::logLikelihood, counted, width, end),
+                        PeakPanels.of(profile::logLikelihood, counted, width, end, tail),
                         0,
                         0.5 * width,
-                        end);
+                        end,
+                        tail);
         double spread = Math.hypot(width, Math.sqrt(detection.varianceOfLog()));
         double middle = likelihood.inverseIntegral(0.5 * likelihood.integral()) - known;
         DoubleUnaryOperator log = t -> Math.log(Math.max(1e-300, likelihood.value(t + known)));

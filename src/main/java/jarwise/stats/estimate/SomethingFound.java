@@ -1,5 +1,6 @@
 package jarwise.stats.estimate;
 
+import jarwise.numeric.Quantiles;
 import jarwise.stats.count.CountData;
 import jarwise.stats.count.CountFit;
 import jarwise.stats.count.CountLikelihood;
@@ -10,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import org.hipparchus.special.Erf;
 
 /** Estimate of a group with at least one find. */
 final class SomethingFound {
@@ -103,11 +103,11 @@ final class SomethingFound {
         DensityEstimator corrected = options.withDetection(detection);
         double logLargest = corrected.logLargestDensityConsidered(data);
         IntegratedDensity distribution = distribution(detection, logLargest);
-        double tail = 0.5 * (1 - options.confidenceLevel());
-        double upper = distribution.quantile(1 - tail);
-        double halved = distribution.quantileBelow(logLargest - LN_2, 1 - tail);
+        double tail = options.tail();
+        double upper = distribution.upper(tail);
+        double halved = distribution.upperBelow(logLargest - LN_2, tail);
         return new Limits(
-                distribution.quantile(tail),
+                distribution.lower(tail),
                 OptionalDouble.of(upper),
                 options.actionThreshold().isPresent()
                         ? OptionalDouble.of(
@@ -128,15 +128,21 @@ final class SomethingFound {
                                 likelihood,
                                 options.prior(),
                                 fit,
-                                logLargest + detection.logOfMean());
+                                logLargest + detection.logOfMean(),
+                                options.tail());
         return IntegratedDensity.of(
-                new MixedLikelihood(likelihood, nodes), fit, detection, logLargest);
+                new MixedLikelihood(likelihood, nodes, Math.log(fit.density())),
+                fit,
+                detection,
+                logLargest,
+                options.tail());
     }
 
     /** {@return the chance that the density is above one} */
     double probabilityAbove(double density) {
         return options.method() == IntervalMethod.PROFILE
-                ? ProfileDensity.of(profile(), options.detection()).probabilityAbove(density)
+                ? ProfileDensity.of(profile(), options.detection(), options.tail())
+                        .probabilityAbove(density)
                 : distribution().probabilityAbove(density);
     }
 
@@ -153,15 +159,14 @@ final class SomethingFound {
 
     private boolean isLimited() {
         double logHalf = options.logLargestDensityConsidered(data) - LN_2;
-        double p = 0.5 * (1 + options.confidenceLevel());
         IntegratedDensity distribution = distribution();
-        return distribution.quantileBelow(logHalf, p)
-                >= (1 - MOST_CHANGE) * distribution.quantile(p);
+        return distribution.upperBelow(logHalf, options.tail())
+                >= (1 - MOST_CHANGE) * distribution.upper(options.tail());
     }
 
     private Limits profiled(Detection detection, boolean open) {
-        ProfileDensity corrected = ProfileDensity.of(profile(), detection);
-        double cut = chiSquaredQuantile(options.confidenceLevel());
+        ProfileDensity corrected = ProfileDensity.of(profile(), detection, options.tail());
+        double cut = Quantiles.chiSquared(options.confidenceLevel());
         OptionalDouble upper = corrected.upper(cut);
         return new Limits(
                 corrected.lower(cut),
@@ -181,10 +186,5 @@ final class SomethingFound {
         return options.givenK().isPresent()
                 ? DensityProfile.givenK(data, options.givenK().getAsDouble())
                 : DensityProfile.of(data);
-    }
-
-    private static double chiSquaredQuantile(double p) {
-        double z = Math.sqrt(2) * Erf.erfInv(p);
-        return z * z;
     }
 }

@@ -2,14 +2,11 @@ package jarwise.stats.estimate;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
-import jarwise.numeric.BetaNodes;
-import jarwise.numeric.CubicTable;
-import jarwise.numeric.LogOnePlus;
 import jarwise.numeric.Roots;
 import jarwise.stats.count.CountData;
 import jarwise.stats.count.GivenK;
-import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -34,31 +31,17 @@ import java.util.function.DoubleUnaryOperator;
 public final class ZeroBound {
 
     private static final double FARTHEST = 69; // ln of 1e30
-    private static final double LEAST_CHANCE = 1e-300; // a table's cubic may dip under 0
+    private static final double PLAIN_TAIL = 0.025;
 
-    private static final double TABLE_STEP = 0.01;
-
-    private final CubicTable tabledNothing = new CubicTable(this::nothingCounted, TABLE_STEP);
-    private final CubicTable tabledSomething = new CubicTable(this::somethingCounted, TABLE_STEP);
-    private final double[] exposure;
-    private final double[] samples;
-    private final double totalExposure;
-    private final KNodes nodes;
+    private final CountData data;
+    private final DoubleFunction<KNodes> nodes;
     private final Detection detection;
-    private final List<BetaNodes> uncertain;
 
-    private ZeroBound(CountData data, KNodes nodes, Detection detection) {
-        int groups = data.exposures();
-        exposure = new double[groups];
-        samples = new double[groups];
-        for (int g = 0; g < groups; g++) {
-            exposure[g] = data.exposure(g);
-            samples[g] = data.samplesAt(g);
-        }
-        totalExposure = data.totalExposure();
+    /** Takes the values of k as a function of the smallest chance that must be right. */
+    private ZeroBound(CountData data, DoubleFunction<KNodes> nodes, Detection detection) {
+        this.data = data;
         this.nodes = nodes;
         this.detection = detection;
-        uncertain = detection.uncertainShares(1);
     }
 
     /**
@@ -71,7 +54,8 @@ public final class ZeroBound {
      * @throws InvalidInput if something was found or k is out of range
      */
     public static ZeroBound givenK(CountData data, double k, Detection detection) {
-        return new ZeroBound(withoutFind(data), KNodes.given(GivenK.require(k)), detection);
+        KNodes given = KNodes.given(GivenK.require(k));
+        return new ZeroBound(withoutFind(data), tail -> given, detection);
     }
 
     /**
@@ -84,7 +68,7 @@ public final class ZeroBound {
      * @throws InvalidInput if something was found
      */
     public static ZeroBound withPrior(CountData data, KPrior prior, Detection detection) {
-        return new ZeroBound(withoutFind(data), KNodes.ofPrior(prior), detection);
+        return new ZeroBound(withoutFind(data), tail -> KNodes.ofPrior(prior, tail), detection);
     }
 
     private static CountData withoutFind(CountData data) {
@@ -105,19 +89,37 @@ public final class ZeroBound {
      */
     public OptionalDouble upper(double confidenceLevel) {
         Require.between("confidenceLevel", confidenceLevel, 0, 1);
-        double oneExpected = -Math.log(totalExposure) - detection.logOfMean();
-        double logLevel = Math.log(confidenceLevel);
-        double logAlpha = Math.log1p(-confidenceLevel);
+        return upper(Math.log(confidenceLevel), Math.log1p(-confidenceLevel));
+    }
+
+    /**
+     * The upper bound, from what it leaves out: also where 1 minus that is no number of its own.
+     *
+     * @param alpha chance that nothing would have been found at that density, in (0, 1)
+     * @return as for {@link #upper(double)}
+     */
+    public OptionalDouble upperLeaving(double alpha) {
+        Require.between("alpha", alpha, 0, 1);
+        return upper(Math.log1p(-alpha), Math.log(alpha));
+    }
+
+    private OptionalDouble upper(double logLevel, double logAlpha) {
+        double oneExpected = -Math.log(data.totalExposure()) - detection.logOfMean();
+        ChanceOfNothing chance = chance(Math.exp(logAlpha));
         // whichever of the two chances is the smaller one keeps its digits
         DoubleUnaryOperator shortOf =
-                confidenceLevel < 0.5
-                        ? t -> logLevel - Math.log(somethingFound(t))
-                        : t -> Math.log(Math.max(LEAST_CHANCE, nothingFound(t))) - logAlpha;
+                logLevel < logAlpha
+                        ? t -> logLevel - chance.logSomething(t)
+                        : t -> chance.logNothing(t) - logAlpha;
         OptionalDouble root =
                 Roots.walkingFrom(shortOf, oneExpected - 20 + logLevel, 4, oneExpected + FARTHEST);
         return root.isPresent()
                 ? OptionalDouble.of(Math.exp(root.getAsDouble()))
                 : OptionalDouble.empty();
+    }
+
+    private ChanceOfNothing chance(double tail) {
+        return new ChanceOfNothing(data, nodes.apply(tail), detection, tail);
     }
 
     /**
@@ -129,60 +131,6 @@ public final class ZeroBound {
      */
     public double probabilityAbove(double density) {
         Require.notNegative("density", density);
-        return density == 0 ? 1 : Math.min(1, nothingFound(Math.log(density)));
-    }
-
-    private double nothingFound(double logDensity) {
-        return averaged(logDensity, this::nothingCounted, tabledNothing);
-    }
-
-    private double somethingFound(double logDensity) {
-        return averaged(logDensity, this::somethingCounted, tabledSomething);
-    }
-
-    /**
-     * Averaging over two uncertain shares asks for thousands of densities that lie close together,
-     * which a table answers: a hundredth of a log unit apart its relative error is below 1e-7
-     * wherever the chance of finding nothing is above 0.01.
-     */
-    private double averaged(double logDensity, DoubleUnaryOperator direct, CubicTable tabled) {
-        double logCounted = logDensity + detection.logOfKnown();
-        return uncertain.isEmpty()
-                ? direct.applyAsDouble(logCounted)
-                : averagedOver(0, logCounted, tabled);
-    }
-
-    private double averagedOver(int share, double logCounted, CubicTable tabled) {
-        return share == uncertain.size()
-                ? tabled.value(logCounted)
-                : uncertain
-                        .get(share)
-                        .average(v -> averagedOver(share + 1, logCounted + v, tabled));
-    }
-
-    private double nothingCounted(double logDensity) {
-        double sum = 0;
-        for (int j = 0; j < nodes.size(); j++) {
-            sum += Math.exp(nodes.logWeight(j) - exponent(Math.exp(logDensity), nodes.k(j)));
-        }
-        return Math.min(1, sum);
-    }
-
-    private double somethingCounted(double logDensity) {
-        double sum = 0;
-        for (int j = 0; j < nodes.size(); j++) {
-            double expected = exponent(Math.exp(logDensity), nodes.k(j));
-            sum -= Math.exp(nodes.logWeight(j)) * Math.expm1(-expected);
-        }
-        return sum;
-    }
-
-    private double exponent(double density, double k) {
-        double sum = 0;
-        for (int g = 0; g < exposure.length; g++) {
-            double mean = exposure[g] * density;
-            sum += samples[g] * (GivenK.isPoisson(k) ? mean : k * LogOnePlus.ratio(mean, k));
-        }
-        return sum;
+        return density == 0 ? 1 : Math.exp(chance(PLAIN_TAIL).logNothing(Math.log(density)));
     }
 }

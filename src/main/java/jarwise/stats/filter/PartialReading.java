@@ -101,7 +101,7 @@ public record PartialReading(long found, double shareRead, UnreadIndividuals unr
 
     private static double width(UnreadIndividuals unread) {
         double tail = (1 - CENTRAL) / 2;
-        return unread.quantile(1 - tail) - unread.quantile(tail);
+        return unread.quantileAbove(tail) - unread.quantile(tail);
     }
 
     /** {@return individuals on the whole filter, if the rest is like what was read} */
@@ -128,7 +128,7 @@ public record PartialReading(long found, double shareRead, UnreadIndividuals unr
      */
     public double upper(double confidenceLevel) {
         Require.between("confidenceLevel", confidenceLevel, 0, 1);
-        return found + unread.quantile((1 + confidenceLevel) / 2);
+        return found + unread.quantileAbove((1 - confidenceLevel) / 2);
     }
 
     /**
@@ -140,7 +140,7 @@ public record PartialReading(long found, double shareRead, UnreadIndividuals unr
      */
     public double upperOneSided(double confidenceLevel) {
         Require.between("confidenceLevel", confidenceLevel, 0, 1);
-        return found + unread.quantile(confidenceLevel);
+        return found + unread.quantileAbove(1 - confidenceLevel);
     }
 
     /**

@@ -1,5 +1,6 @@
 package jarwise.stats.filter;
 
+import jarwise.numeric.Quantiles;
 import org.hipparchus.distribution.continuous.LogNormalDistribution;
 
 /**
@@ -29,6 +30,15 @@ record UnreadByCells(LogNormalDistribution distribution) implements UnreadIndivi
 
     @Override
     public double quantile(double probability) {
-        return distribution.inverseCumulativeProbability(probability);
+        return at(-Quantiles.normalAbove(probability));
+    }
+
+    @Override
+    public double quantileAbove(double probability) {
+        return at(Quantiles.normalAbove(probability));
+    }
+
+    private double at(double deviations) {
+        return Math.exp(distribution.getLocation() + deviations * distribution.getShape());
     }
 }

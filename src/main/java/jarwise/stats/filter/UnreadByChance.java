@@ -30,4 +30,9 @@ record UnreadByChance(NegativeBinomial distribution) implements UnreadIndividual
     public double quantile(double probability) {
         return distribution.quantile(probability);
     }
+
+    @Override
+    public double quantileAbove(double probability) {
+        return distribution.quantileAbove(probability);
+    }
 }

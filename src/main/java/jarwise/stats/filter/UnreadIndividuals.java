@@ -21,4 +21,12 @@ public sealed interface UnreadIndividuals permits UnreadByChance, UnreadByCells 
      * @return individuals, 0 or more
      */
     double quantile(double probability);
+
+    /**
+     * The number that the unread cells hold more than, with this chance at most.
+     *
+     * @param probability in (0, 1]
+     * @return individuals, 0 or more
+     */
+    double quantileAbove(double probability);
 }

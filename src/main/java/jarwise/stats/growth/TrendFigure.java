@@ -1,9 +1,9 @@
 package jarwise.stats.growth;
 
+import jarwise.numeric.Quantiles;
 import jarwise.stats.regression.ProfileLimits;
 import jarwise.stats.regression.RegressionFit;
 import java.util.OptionalDouble;
-import org.hipparchus.special.Erf;
 import org.hipparchus.special.Gamma;
 
 /**
@@ -23,8 +23,7 @@ public record TrendFigure(
         double pValue) {
 
     static TrendFigure of(RegressionFit fit, double[] contrast, double confidenceLevel) {
-        double root = Math.sqrt(2) * Erf.erfInv(confidenceLevel);
-        ProfileLimits limits = fit.limits(contrast, root * root);
+        ProfileLimits limits = fit.limits(contrast, Quantiles.chiSquared(confidenceLevel));
         return new TrendFigure(
                 fit.estimate(contrast),
                 fit.standardError(contrast),

@@ -30,6 +30,10 @@ record Design(
         return offset.length;
     }
 
+    double allSamples() {
+        return Arrays.stream(samples).sum();
+    }
+
     double allIndividuals() {
         return Arrays.stream(individuals).sum();
     }

@@ -69,6 +69,15 @@ final class SymmetricSystem {
         return x;
     }
 
+    /** {@return logarithm of the determinant; minus infinity where a row vanishes} */
+    double logDeterminant() {
+        double sum = 0;
+        for (double pivot : pivots) {
+            sum += Math.log(pivot);
+        }
+        return sum;
+    }
+
     /** {@return contrast' · inverse · contrast} */
     double variance(double[] contrast) {
         double[] x = solve(contrast);

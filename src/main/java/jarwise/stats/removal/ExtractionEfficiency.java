@@ -66,18 +66,18 @@ public record ExtractionEfficiency(
         Posterior posterior = new Posterior(found, known - found, List.copyOf(series));
         double peak = posterior.peak();
         double width = posterior.width(peak);
+        double tail = (1 - confidenceLevel) / 2;
         PanelFunction density =
-                PeakPanels.of(posterior::logDensity, peak, width, Double.POSITIVE_INFINITY);
-        double all = density.integral();
+                PeakPanels.of(posterior::logDensity, peak, width, Double.POSITIVE_INFINITY, tail);
         double mass = posterior.moment(0, peak, density);
         double mean = posterior.moment(1, peak, density) / mass;
         double square = posterior.moment(2, peak, density) / mass;
-        double tail = (1 - confidenceLevel) / 2 * all;
+        double beyond = tail * density.integral();
         return new ExtractionEfficiency(
                 mean,
                 Math.sqrt(Math.max(0, square - mean * mean)),
-                Posterior.share(density.inverseIntegral(tail)),
-                Posterior.share(density.inverseIntegral(all - tail)));
+                Posterior.share(density.inverseIntegral(beyond)),
+                Posterior.share(density.inverseIntegralFrom(beyond)));
     }
 
     /**

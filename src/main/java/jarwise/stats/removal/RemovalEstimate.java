@@ -1,8 +1,8 @@
 package jarwise.stats.removal;
 
+import jarwise.numeric.Quantiles;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * How many there were, from repeat washes.
@@ -54,7 +54,7 @@ public record RemovalEstimate(
             double total,
             double standardError,
             double share) {
-        double z = new NormalDistribution().inverseCumulativeProbability(0.5 + level / 2);
+        double z = Quantiles.normal(level);
         double reach = z * standardError;
         return new RemovalEstimate(
                 method,

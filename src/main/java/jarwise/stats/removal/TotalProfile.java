@@ -1,8 +1,8 @@
 package jarwise.stats.removal;
 
+import jarwise.numeric.Quantiles;
 import jarwise.numeric.Roots;
 import java.util.OptionalDouble;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * The most likely total, and the totals that the washes do not contradict.
@@ -28,8 +28,7 @@ record TotalProfile(TotalLikelihood likelihood, OptionalDouble estimate) {
 
     /** Half of the chi-squared quantile with one degree of freedom. */
     private static double cut(double level) {
-        double z = new NormalDistribution().inverseCumulativeProbability(0.5 + level / 2);
-        return 0.5 * z * z;
+        return 0.5 * Quantiles.chiSquared(level);
     }
 
     double lower(double level) {

@@ -2,6 +2,7 @@ package jarwise.stats.sequential;
 
 import jarwise.base.InvalidInput;
 import jarwise.base.Require;
+import jarwise.numeric.LogOnePlus;
 import jarwise.numeric.NegativeBinomial;
 import jarwise.stats.count.GivenK;
 
@@ -31,14 +32,15 @@ public record CountedSamples(double k) implements SampleModel {
         GivenK.require(k);
     }
 
-    /** {@return whether counts are Poisson, k infinite} */
+    /** {@return whether counts are Poisson: k infinite, or as good as that} */
     public boolean isPoisson() {
-        return Double.isInfinite(k);
+        return GivenK.isPoisson(k);
     }
 
     @Override
     public double evidencePerIndividual(double lowerMean, double upperMean) {
-        return Math.log1p((upperMean - lowerMean) / lowerMean / (1 + upperMean / k));
+        double clumping = isPoisson() ? 1 : k / (k + upperMean);
+        return Math.log1p((upperMean - lowerMean) / lowerMean * clumping);
     }
 
     @Override
@@ -49,7 +51,8 @@ public record CountedSamples(double k) implements SampleModel {
 
     @Override
     public SampleChances chances(double mean, int most) {
-        return SampleChances.of(new NegativeBinomial(requireMean("density", mean), k), most);
+        double clumping = isPoisson() ? Double.POSITIVE_INFINITY : k;
+        return SampleChances.of(new NegativeBinomial(requireMean("density", mean), clumping), most);
     }
 
     @Override
@@ -57,6 +60,9 @@ public record CountedSamples(double k) implements SampleModel {
         double rise = Math.expm1(s);
         if (isPoisson()) {
             return mean * rise;
+        }
+        if (rise < 0) {
+            return -k * LogOnePlus.ratio(-mean * rise, k);
         }
         double share = mean / k * rise;
         return share < 1 ? -k * Math.log1p(-share) : Double.POSITIVE_INFINITY;

@@ -87,7 +87,7 @@ final class ForwardRecursion {
         throw new InvalidInput(
                 ("the stop lines lie %.0f individuals apart for %d samples, more than can be worked"
                      + " out exactly. Maybe choose densities further apart, fewer sampling units in"
-                     + " a sample, or a smaller largest number of samples.")
+                     + " a sample, or a smaller largest number of samples; or k is too small.")
                         .formatted(widest, lines.maxSamples()));
     }
 

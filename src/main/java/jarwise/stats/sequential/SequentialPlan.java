@@ -32,12 +32,24 @@ public record SequentialPlan(WaldDesign design, int minSamples, int maxSamples) 
     }
 
     private static StopLines linesOf(WaldDesign design, int minSamples, int maxSamples) {
+        requireLines(design);
         return new StopLines(
                 design.slope(),
                 design.lowerIntercept(),
                 design.upperIntercept(),
                 minSamples,
                 maxSamples);
+    }
+
+    private static void requireLines(WaldDesign design) {
+        double farthest = Math.max(design.slope(), design.upperIntercept());
+        if (design.model() instanceof CountedSamples counted
+                && !(Math.max(farthest, -design.lowerIntercept()) < Double.POSITIVE_INFINITY)) {
+            throw new InvalidInput(
+                    ("k is %s; with counts as clumped as that no number of individuals tells the"
+                                    + " two densities apart. Maybe 0.5.")
+                            .formatted(counted.k()));
+        }
     }
 
     /** {@return the stop lines for samples of the planned number of sampling units} */

@@ -55,7 +55,8 @@ public record StopLines(
         if (!(upperIntercept - lowerIntercept + slope * minSamples <= MOST_APART)) {
             throw new InvalidInput(
                     ("the stop lines lie %.4g individuals apart; %d is the most. Maybe the two"
-                                    + " densities are too alike, or too large for one sample.")
+                         + " densities are too alike or too large for one sample, or k is too"
+                         + " small.")
                             .formatted(upperIntercept - lowerIntercept, MOST_APART));
         }
     }

@@ -1,6 +1,7 @@
 package jarwise.stats.strata;
 
 import jarwise.base.InvalidInput;
+import jarwise.numeric.Quantiles;
 import jarwise.stats.estimate.DensityEstimate;
 import jarwise.stats.estimate.DensityEstimator;
 import jarwise.stats.estimate.DensityInterval;
@@ -9,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import org.hipparchus.special.Erf;
 
 /**
  * Mean density over a whole crop from samples taken stratum by stratum.
@@ -28,15 +28,16 @@ public record StratifiedDensity(
     }
 
     /** One stratum's share in the crop's mean, as counted. */
-    private record Part(double weight, double shrink, DensityEstimate counted) {
+    private record Part(
+            double weight, double shrink, DensityEstimate counted, OptionalDouble upper) {
 
         double below() {
             return weight * shrink * (counted.estimate() - counted.lower());
         }
 
         double above() {
-            double upper = counted.upper().orElse(Double.POSITIVE_INFINITY);
-            return weight * shrink * (upper - counted.estimate());
+            double highest = upper.orElse(Double.POSITIVE_INFINITY);
+            return weight * shrink * (highest - counted.estimate());
         }
 
         double error() {
@@ -93,21 +94,29 @@ public record StratifiedDensity(
                 strata.stream()
                         .flatMap(s -> s.observations().stream())
                         .anyMatch(o -> o.individuals() > 0);
-        DensityEstimator twoSided = estimator.withDetection(Detection.complete());
-        DensityEstimator oneSided =
-                anyFind
-                        ? twoSided.withConfidenceLevel(0.5 * (1 + estimator.confidenceLevel()))
-                        : twoSided;
+        DensityEstimator counting = estimator.withDetection(Detection.complete());
         List<Part> parts = new ArrayList<>();
         for (Stratum stratum : strata) {
-            boolean find = stratum.observations().stream().anyMatch(o -> o.individuals() > 0);
+            DensityEstimate counted = counting.estimate(stratum.observations());
             parts.add(
                     new Part(
                             stratum.samplingUnitsStanding() / standing,
                             Math.sqrt(1 - stratum.sampledShare()),
-                            (find ? twoSided : oneSided).estimate(stratum.observations())));
+                            counted,
+                            anyFind && counted.individuals() == 0
+                                    ? oneSided(counting, counted, stratum)
+                                    : counted.upper()));
         }
         return parts;
+    }
+
+    /** The bound of a stratum without a find, at the tail of the interval over the crop. */
+    private static OptionalDouble oneSided(
+            DensityEstimator counting, DensityEstimate counted, Stratum stratum) {
+        double tail = 0.5 * (1 - counting.confidenceLevel());
+        return counted.upper().isPresent()
+                ? counting.zeroBound(stratum.observations()).upperLeaving(tail)
+                : counted.upper();
     }
 
     private static double length(DoubleStream parts) {
@@ -119,7 +128,7 @@ public record StratifiedDensity(
         Detection detection = estimator.detection();
         double estimate = counted[0] / detection.mean();
         double variance = detection.varianceOfLog();
-        double z = Math.sqrt(2) * Erf.erfInv(estimator.confidenceLevel());
+        double z = Quantiles.normal(estimator.confidenceLevel());
         double open = z * z * variance;
         double low = Math.pow(Math.log(counted[0] / counted[2]), 2);
         double high = Math.pow(Math.log(counted[3] / counted[0]), 2);

@@ -93,7 +93,7 @@ public record AliquotTotal(
         }
         long lower =
                 counted == 0 ? 0 : first(counted, total -> asManyOrMore(counted, total, f) > tail);
-        long upper = first(counted, total -> 1 - asManyOrMore(counted + 1, total, f) <= tail) - 1;
+        long upper = first(counted, total -> asManyOrFewer(counted, total, f) <= tail) - 1;
         return new Limits(lower, upper);
     }
 
@@ -102,6 +102,13 @@ public record AliquotTotal(
         return total < counted
                 ? 0
                 : Beta.regularizedBeta(f, (double) counted, total - counted + 1.0);
+    }
+
+    /** P(X ≤ c), with all its digits where it is small. */
+    private static double asManyOrFewer(long counted, long total, double f) {
+        return total <= counted
+                ? 1
+                : Beta.regularizedBeta(1 - f, (double) total - counted, counted + 1.0);
     }
 
     /** The first number from {@code least} on for which a condition holds from there for ever. */

@@ -6,7 +6,7 @@ import jarwise.stats.estimate.DensityEstimate;
 import jarwise.stats.estimate.DensityEstimator;
 import jarwise.stats.estimate.KPrior;
 import jarwise.stats.estimate.SamplesThatWouldTell;
-import jarwise.stats.estimate.TellingLimits;
+import jarwise.stats.estimate.SamplesThatWouldTell.TellingLimits;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

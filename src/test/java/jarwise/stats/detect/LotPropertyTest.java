@@ -172,7 +172,7 @@ class LotPropertyTest {
         double a = proportion * (1 - rho) / rho;
         double b = (1 - proportion) * (1 - rho) / rho;
         double expected =
-                jarwise.numeric.BetaNodes.of(a, b, 0.3)
+                jarwise.numeric.BetaNodes.of(a, b, 0.3, 1)
                         .average(logP -> Math.pow(1 - share * Math.exp(logP), sample));
 
         assertThat(lot.missed(sample)).isCloseTo(expected, within(1e-9));

@@ -20,10 +20,14 @@ class CalibratedInteractionTest {
     private static final double[] LEVELS = {0.001, 0.025, 0.5, 0.975, 0.999};
 
     private static double[] quantiles(EfficacyTrial trial) {
-        CalibratedInteraction interaction = new CalibratedInteraction(trial, KPrior.standard());
+        CalibratedInteraction interaction =
+                new CalibratedInteraction(trial, KPrior.standard(), 0.025);
         double[] result = new double[LEVELS.length];
         for (int i = 0; i < result.length; i++) {
-            result[i] = interaction.quantile(LEVELS[i]);
+            result[i] =
+                    LEVELS[i] < 0.5
+                            ? interaction.lower(LEVELS[i])
+                            : interaction.upper(1 - LEVELS[i]);
         }
         return result;
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import jarwise.base.InvalidInput;
 import jarwise.stats.Samples;
 import jarwise.stats.count.Observation;
+import jarwise.stats.estimate.SamplesThatWouldTell.TellingLimits;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
