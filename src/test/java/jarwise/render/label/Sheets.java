@@ -30,6 +30,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 /** Made-up jars, and what is on their sheets when these are read again. */
 final class Sheets {
 
+    /** What is read where nothing is printed. */
+    static final String NO_CODE = "no QR code";
+
     private static final int DPI = 300;
 
     private Sheets() {}
@@ -133,7 +136,7 @@ final class Sheets {
                             Map.of(DecodeHintType.TRY_HARDER, true))
                     .getText();
         } catch (NotFoundException e) {
-            return "no QR code";
+            return NO_CODE;
         } catch (ReaderException e) {
             return "no QR code that can be read: " + e;
         }

@@ -5,6 +5,7 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
+import java.time.Instant;
 import java.util.Date;
 
 /** A scout with a phone: presses and types as the screen asks. */
@@ -18,7 +19,12 @@ final class Walker {
 
     /** A phone whose clock shows the moment of the site and goes on from there. */
     static Walker with(Page page) {
-        page.clock().install(new Clock.InstallOptions().setTime(Date.from(WalkSite.NOW)));
+        return with(page, WalkSite.NOW);
+    }
+
+    /** A phone whose clock shows this moment and goes on from there. */
+    static Walker with(Page page, Instant now) {
+        page.clock().install(new Clock.InstallOptions().setTime(Date.from(now)));
         return new Walker(page);
     }
 
