@@ -10,11 +10,12 @@ import java.util.Map;
 import java.util.Objects;
 
 /** The open data sets of the reference folder, as rows of a model. */
-final class OpenData {
+public final class OpenData {
 
     private OpenData() {}
 
-    static List<ModelRow> rows(String file, String count, String frequency) {
+    /** {@return a data set; frequency is empty where each row is one sample} */
+    public static List<ModelRow> rows(String file, String count, String frequency) {
         List<ModelRow> rows = new ArrayList<>();
         List<String> lines = lines(file);
         String[] header = lines.get(0).split(",", -1);
