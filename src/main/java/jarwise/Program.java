@@ -40,6 +40,7 @@ import jarwise.usecase.paper.PrintLabels;
 import jarwise.usecase.paper.TypePaperSheet;
 import jarwise.usecase.planning.PlanRound;
 import jarwise.usecase.rounds.RoundResult;
+import jarwise.usecase.rounds.RoundsToWalk;
 import jarwise.usecase.rounds.SaveRound;
 import jarwise.usecase.rounds.ShowRounds;
 import jarwise.usecase.rounds.WithdrawRound;
@@ -135,7 +136,7 @@ public final class Program implements AutoCloseable {
                 new SampleStore(database),
                 new SiteStore(database),
                 new TreatmentStore(database),
-                new RoundStore(database));
+                new RoundsToWalk(database));
     }
 
     /** {@return the state of each site that has samples, each in a sentence with its name} */

@@ -12,7 +12,6 @@ import jarwise.sample.SamplingMethod;
 import jarwise.site.Nursery;
 import jarwise.store.SampleStore;
 import jarwise.store.SiteStore;
-import jarwise.store.work.RoundStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.treatment.Application;
 import jarwise.usecase.findings.BareStands;
@@ -23,6 +22,7 @@ import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.findings.SiteRules;
 import jarwise.usecase.findings.Today;
 import jarwise.usecase.findings.Today.Due;
+import jarwise.usecase.rounds.RoundsToWalk;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -48,14 +48,14 @@ import java.util.stream.Collectors;
  * @param samples samples by state
  * @param site benches and crops
  * @param treatments ledger
- * @param rounds planned rounds
+ * @param rounds rounds that are still to be walked
  */
 public record ShowToday(
         SiteCounts counts,
         SampleStore samples,
         SiteStore site,
         TreatmentStore treatments,
-        RoundStore rounds) {
+        RoundsToWalk rounds) {
 
     /** A round older than this says nothing of today. */
     private static final int RECENT_DAYS = 35;
@@ -87,9 +87,7 @@ public record ShowToday(
         if (questions > 0) {
             due.add(new Due.Answer(questions));
         }
-        rounds.rounds(slug, day, day.plusDays(DAYS_AHEAD)).stream()
-                .sorted(Comparator.comparing(round -> round.day()))
-                .forEach(round -> due.add(new Due.Walk(round)));
+        due.addAll(rounds.run(slug, day, day.plusDays(DAYS_AHEAD)));
         return new Today(
                 rules,
                 due,

@@ -100,8 +100,9 @@ public record Today(
         /**
          * A round to walk.
          *
-         * @param round when and where
+         * @param round when and where; of a round with labels only the jars that are not cut yet
+         * @param name name of the round with its labels; empty where none were made
          */
-        record Walk(Round round) implements Due {}
+        record Walk(Round round, Optional<String> name) implements Due {}
     }
 }

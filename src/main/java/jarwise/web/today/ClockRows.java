@@ -1,6 +1,7 @@
 package jarwise.web.today;
 
 import jarwise.decision.Finding;
+import jarwise.plan.Round;
 import jarwise.render.chart.DayBar;
 import jarwise.render.finding.FindingWords;
 import jarwise.render.words.Days;
@@ -91,7 +92,7 @@ final class ClockRows {
                     new TodayView.Button(
                             frame.say("today.button.samples"), frame.to("samples"), false));
         }
-        return walk(((Due.Walk) due).round());
+        return walk((Due.Walk) due);
     }
 
     private TodayView.Row noEntry(Due.NoEntry stop) {
@@ -252,7 +253,8 @@ final class ClockRows {
                 : "";
     }
 
-    private TodayView.Row walk(jarwise.plan.Round round) {
+    private TodayView.Row walk(Due.Walk walk) {
+        Round round = walk.round();
         long ahead = ChronoUnit.DAYS.between(now.toLocalDate(), round.day());
         boolean onThisDay = ahead == 0;
         String benches = figures.counted("findings.benches", round.stops().size());
@@ -266,7 +268,13 @@ final class ClockRows {
                                 "today.walk." + Addresses.word(round.method()), round.samples()),
                         benches),
                 onThisDay ? sometimeBar(benches) : "",
-                new TodayView.Button(frame.say("today.button.walk"), frame.to("walk"), false));
+                walk.name()
+                        .map(name -> button("today.button.walk", "walk/" + name))
+                        .orElseGet(() -> button("today.button.map", "map")));
+    }
+
+    private TodayView.Button button(String key, String page) {
+        return new TodayView.Button(frame.say(key), frame.to(page), false);
     }
 
     /** {@return "10:20", with its weekday where it is not this day} */

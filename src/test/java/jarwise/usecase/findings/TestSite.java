@@ -19,6 +19,7 @@ import jarwise.tally.SampleEvent;
 import jarwise.usecase.ShowFindings;
 import jarwise.usecase.ShowToday;
 import jarwise.usecase.WriteReport;
+import jarwise.usecase.rounds.RoundsToWalk;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -127,7 +128,7 @@ public final class TestSite implements AutoCloseable {
 
     /** {@return the use case over this site} */
     public ShowToday showToday() {
-        return new ShowToday(counts, samples, site, treatments, rounds);
+        return new ShowToday(counts, samples, site, treatments, new RoundsToWalk(database));
     }
 
     /** {@return the use case over this site} */

@@ -64,6 +64,15 @@ class RoundPagesTest {
     }
 
     @Test
+    void asLongAsNoFindIsChosenNoJarIsSpokenOf() throws Exception {
+        try (RoundServer server = new RoundServer(folder)) {
+            assertThat(server.get("rounds/new?question=delimit&" + MONDAY).body())
+                    .contains("Choose the bench with the find")
+                    .doesNotContain("growing points, about", "jars at random places");
+        }
+    }
+
+    @Test
     void aFaultIsSaidAndWhatWasTypedStays() throws Exception {
         try (RoundServer server = new RoundServer(folder)) {
             String page = server.get("rounds/new?question=detect&density=lots&" + MONDAY).body();
@@ -107,6 +116,9 @@ class RoundPagesTest {
             assertThat(server.get("rounds/2026-05-11-a").body())
                     .contains("3 jars to cut")
                     .contains(round.jars().get(2).code().text());
+            assertThat(server.get("today").body())
+                    .as("Today leads to the sheet of the round")
+                    .contains("href=\"/lane/walk/2026-05-11-a\"");
 
             server.post("rounds/2026-05-11-a/withdraw", "reason=Wet+leaves", "rounds/2026-05-11-a");
             assertThat(server.get("rounds/2026-05-11-a").body()).contains("Wet leaves");
