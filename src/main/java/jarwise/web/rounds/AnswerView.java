@@ -69,8 +69,13 @@ public record AnswerView(Frame frame, PlannedRound planned) {
         return planned.answer().isPresent();
     }
 
-    /** {@return jars, growing points and time, in a sentence} */
+    /**
+     * {@return jars, growing points and time, in a sentence; empty where there is no jar to cut}
+     */
     public String headline() {
+        if (cropJars() == 0) {
+            return "";
+        }
         return frame.say(
                 "plan.answer.cost",
                 figures().jars(cropJars()),
@@ -184,18 +189,11 @@ public record AnswerView(Frame frame, PlannedRound planned) {
 
     /** {@return what costs how much} */
     public List<Cost> costs() {
-        var workload = request().assumed().workload();
         int random = cropJars();
         List<Cost> costs = new ArrayList<>();
-        costs.add(
-                new Cost(
-                        frame.say("plan.cost.random", figures().jars(random)),
-                        frame.say(
-                                "plan.cost.parts",
-                                figures().plain(rounded(random * workload.cutMinutes())),
-                                figures().plain(rounded(random * workload.washMinutes())),
-                                figures().plain(rounded(random * workload.readMinutes()))),
-                        figures().minutes(Math.round(minutes(random)))));
+        if (random > 0) {
+            costs.add(ofRandomPlaces(random));
+        }
         int hot = request().extras().hotSpots().size();
         if (hot > 0) {
             costs.add(extra("plan.cost.hot", figures().jars(hot), hot));
@@ -211,6 +209,18 @@ public record AnswerView(Frame frame, PlannedRound planned) {
                             1));
         }
         return costs;
+    }
+
+    private Cost ofRandomPlaces(int jars) {
+        var workload = request().assumed().workload();
+        return new Cost(
+                frame.say("plan.cost.random", figures().jars(jars)),
+                frame.say(
+                        "plan.cost.parts",
+                        figures().plain(rounded(jars * workload.cutMinutes())),
+                        figures().plain(rounded(jars * workload.washMinutes())),
+                        figures().plain(rounded(jars * workload.readMinutes()))),
+                figures().minutes(Math.round(minutes(jars))));
     }
 
     private Cost extra(String key, String argument, int jars) {

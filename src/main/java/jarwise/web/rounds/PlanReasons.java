@@ -30,7 +30,7 @@ final class PlanReasons {
         reasons.add(
                 new Reason(
                         frame.say("plan.why.k"),
-                        frame.say("plan.why.k.brief", planned.value("k")),
+                        frame.say("plan.why.k.brief", number("k")),
                         List.of(source("k"), frame.say("plan.why.k.text")),
                         "plan-detect"));
         reasons.add(
@@ -38,9 +38,9 @@ final class PlanReasons {
                         frame.say("plan.why.time"),
                         frame.say(
                                 "plan.why.time.brief",
-                                planned.value("cut"),
-                                planned.value("wash"),
-                                planned.value("read")),
+                                number("cut"),
+                                number("wash"),
+                                number("read")),
                         List.of(
                                 frame.say("plan.why.time.cut", source("cut")),
                                 frame.say("plan.why.time.wash", source("wash")),
@@ -82,13 +82,21 @@ final class PlanReasons {
                 List.of(
                         frame.say(
                                 "plan.why.seen.extraction",
-                                planned.value("efficiency"),
+                                number("efficiency"),
                                 source("efficiency")),
                         frame.say(
                                 "plan.why.seen.reader",
-                                planned.value("sensitivity"),
+                                number("sensitivity"),
                                 source("sensitivity"))),
                 "plan-detect");
+    }
+
+    /** A number of the form, written as its reader writes numbers. */
+    private String number(String field) {
+        String value = planned.value(field);
+        return value.matches("[0-9]{1,9}(\\.[0-9]{1,9})?")
+                ? figures.plain(Double.parseDouble(value))
+                : value;
     }
 
     /** Where a number comes from: typed, or the site's habit. */
