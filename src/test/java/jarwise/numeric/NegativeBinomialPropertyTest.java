@@ -131,4 +131,29 @@ class NegativeBinomialPropertyTest {
         assertThat(LongStream.range(0, 50).map(i -> other.count(distribution)).toArray())
                 .isNotEqualTo(first);
     }
+
+    /** R 4.2.2: qnbinom(p, size = 0.8, mu = 3, lower.tail = FALSE). */
+    @Test
+    void theUpperQuantileIsThatOfGeneralStatisticsSoftware() {
+        NegativeBinomial counts = new NegativeBinomial(3, 0.8);
+        double[] above = {0.9, 0.5, 0.1, 0.01, 1e-6, 1e-15, 1e-40};
+        long[] expected = {0, 2, 8, 17, 55, 142, 385};
+
+        for (int i = 0; i < above.length; i++) {
+            assertThat(counts.quantileAbove(above[i])).as("%s", above[i]).isEqualTo(expected[i]);
+        }
+    }
+
+    @Test
+    void theUpperQuantileIsTheLeastCountThatIsRarelyExceeded() {
+        for (double k : new double[] {0.3, 2, Double.POSITIVE_INFINITY}) {
+            NegativeBinomial counts = new NegativeBinomial(4, k);
+            for (double above : new double[] {1e-30, 1e-12, 0.01, 0.3}) {
+                long y = counts.quantileAbove(above);
+                assertThat(counts.exceedanceProbability(y)).isLessThanOrEqualTo(above);
+                assertThat(counts.exceedanceProbability(y - 1)).isGreaterThan(above);
+            }
+            assertThat(counts.quantileAbove(1)).isZero();
+        }
+    }
 }

@@ -64,6 +64,41 @@ class PanelFunctionTest {
         assertThat(line.inverseIntegral(1.5)).isCloseTo(1, within(1e-12));
     }
 
+    /** ∫ x³ from a to 3 is (81 − a⁴) / 4. */
+    @Test
+    void theIntegralFromAPointAndItsInverseKnowTheirEdges() {
+        PanelFunction cubic = PanelFunction.of(x -> x * x * x, TWO_PANELS, NEAR);
+
+        assertThat(cubic.integralFrom(-1)).isEqualTo(cubic.integral());
+        assertThat(cubic.integralFrom(0.5)).isCloseTo((81 - 0.0625) / 4, within(1e-12));
+        assertThat(cubic.integralFrom(1)).isCloseTo(20, within(1e-12));
+        assertThat(cubic.integralFrom(2)).isCloseTo(65 / 4.0, within(1e-12));
+        assertThat(cubic.integralFrom(3)).isZero();
+        assertThat(cubic.integralFrom(4)).isZero();
+        assertThat(cubic.inverseIntegralFrom(65 / 4.0)).isCloseTo(2, within(1e-9));
+        assertThat(cubic.inverseIntegralFrom(20)).isCloseTo(1, within(1e-9));
+        assertThat(cubic.inverseIntegralFrom((81 - 0.0625) / 4)).isCloseTo(0.5, within(1e-9));
+        assertThat(cubic.inverseIntegralFrom(99)).isZero();
+        assertThat(cubic.inverseIntegralFrom(0)).isEqualTo(3);
+    }
+
+    /** The digits of a small rest: exp(−x) from 30 to 40 is 9.3572e−14 of a whole of 1. */
+    @Test
+    void theRestNearTheEndKeepsItsDigits() {
+        double[] edges = new double[41];
+        for (int i = 0; i < edges.length; i++) {
+            edges[i] = i;
+        }
+        PanelFunction falling =
+                PanelFunction.of(x -> Math.exp(-x), edges, new PanelFunction.Accuracy(1e-12, 1));
+        double rest = Math.exp(-30) - Math.exp(-40);
+
+        assertThat(falling.integralFrom(30)).isCloseTo(rest, within(1e-9 * rest));
+        assertThat(falling.inverseIntegralFrom(rest)).isCloseTo(30, within(1e-8));
+        assertThat(falling.inverseIntegralFrom(falling.integralFrom(30.5)))
+                .isCloseTo(30.5, within(1e-8));
+    }
+
     @Test
     void aPeakFarFromWhereOneStartedIsFound() {
         PanelFunction peak =

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import jarwise.stats.ReferenceTable;
 import jarwise.stats.ReferenceTable.Row;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -21,6 +22,16 @@ class QuantilesReferenceTest {
         double expected = row.number("value");
 
         assertThat(quantile(row)).isCloseTo(expected, within(1e-11 * expected));
+    }
+
+    /** Φ⁻¹(0.975) and its square, the upper 5 % of χ² with 1 degree: R 4.2.2 qnorm, qchisq. */
+    @Test
+    void theNormalAndItsSquareAtTheUsualLevel() {
+        assertThat(Quantiles.normal(0.95)).isCloseTo(1.95996398454005, within(1e-13));
+        assertThat(Quantiles.normalAbove(0.025)).isCloseTo(1.95996398454005, within(1e-13));
+        assertThat(Quantiles.normalAbove(0.9)).isCloseTo(-1.2815515655446, within(1e-13));
+        assertThat(Quantiles.normalAbove(0.5)).isZero();
+        assertThat(Quantiles.chiSquared(0.95)).isCloseTo(3.84145882069412, within(1e-13));
     }
 
     private static double quantile(Row row) {

@@ -161,4 +161,16 @@ class FixedPrecisionTest {
         assertThatThrownBy(() -> new FixedPrecision(1, 1, 0.25, new VarianceLaw.Presence()))
                 .isInstanceOf(InvalidInput.class);
     }
+
+    /** n samples of u units at density d are n·u·d individuals. */
+    @Test
+    void whatIsToBeCountedIsThatOfAllUnits() {
+        VarianceLaw law = new VarianceLaw.NegativeBinomial(0.8);
+        FixedPrecision jars = new FixedPrecision(0.3, 10, 0.25, law);
+        FixedPrecision same = new FixedPrecision(3, 1, 0.25, law);
+
+        assertThat(jars.cumulativeCount().orElseThrow())
+                .isCloseTo(exact(jars) * 10 * 0.3, within(1e-9))
+                .isCloseTo(same.cumulativeCount().orElseThrow(), within(1e-9));
+    }
 }
