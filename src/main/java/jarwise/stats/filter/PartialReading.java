@@ -144,6 +144,16 @@ public record PartialReading(long found, double shareRead, UnreadIndividuals unr
     }
 
     /**
+     * The chance that the whole filter holds so many or fewer.
+     *
+     * @param individuals any number
+     * @return in [0, 1]; 0 below {@code found}
+     */
+    public double chanceOfAtMost(long individuals) {
+        return individuals < found ? 0 : unread.cumulativeProbability(individuals - found);
+    }
+
+    /**
      * How far off the estimate is likely to be, against itself.
      *
      * @return standard deviation of the unread number over the estimate; infinite if none was found
