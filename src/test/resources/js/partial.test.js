@@ -25,13 +25,13 @@ for (const { name, counts, cells, relativeStandardError, ...expected } of await 
 }
 
 /** The state of a filter with one group, as a file of the folder tells it. */
-const stateOf = ({ counts, cells, below, above, ...rest }) => ({
+const stateOf = ({ counts, cells, belowFrom, below, above, ...rest }) => ({
   ...rest,
   passesDone: 1,
   cellsRead: counts.length,
   cellsTotal: cells,
   perGroup: [{ pest: "FRANOC", group: "larva", counts }],
-  limits: [{ pest: "FRANOC", group: "larva", below, above }],
+  limits: [{ pest: "FRANOC", group: "larva", belowFrom, below, above }],
 })
 
 for (const { name, why, reason, verdict, chanceOfOtherVerdict, ...given } of await cases(

@@ -23,6 +23,7 @@ import jarwise.usecase.findings.Sorting;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -90,6 +91,24 @@ public record EstimateDensity(
                 finding.evidence(),
                 finding.estimated(),
                 Optional.of(judgement.withMoreSamples(more)));
+    }
+
+    /**
+     * The chance that the density in one group is above the line: that of {@link #run}, but without
+     * its interval, for questions that are asked many times.
+     *
+     * @return empty where {@link #run} has no judgement
+     */
+    public OptionalDouble chanceAbove(Group group) {
+        LocalDate day = group.day();
+        Optional<ActionThreshold> line = rules.lineOn(subject, day);
+        Sorting sorting = new Sorting(group, rules.protocolOn(day));
+        if (sorting.used().isEmpty() || line.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        DetectionMix mix = mixOf(sorting, day);
+        KPrior prior = priorBefore(firstDay(sorting.used(), day)).orElse(KPrior.standard());
+        return estimator(mix, prior, line).chanceAboveThreshold(mix.observations());
     }
 
     /** {@return the verdict if the wash brought off another share than assumed} */

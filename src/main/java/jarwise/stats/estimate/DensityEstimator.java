@@ -152,6 +152,24 @@ public record DensityEstimator(
         return new NothingFound(this, CountData.of(observations)).bound(detection);
     }
 
+    /**
+     * How likely is the density above the action threshold? The same number as in {@link
+     * #estimate}, without the interval, which takes most of its time.
+     *
+     * @param observations the samples of one group, in any order; at least 1
+     * @return chance, 0 to 1; empty where the estimate has none: no action threshold, or one sample
+     *     without a given k
+     * @throws InvalidInput if there is no sample
+     */
+    public OptionalDouble chanceAboveThreshold(List<Observation> observations) {
+        CountData data = CountData.of(observations);
+        boolean open = observations.size() == 1 && givenK.isEmpty();
+        boolean silent = open && (data.individuals() == 0 || method == IntervalMethod.INTEGRATED);
+        return silent || actionThreshold.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(probabilityAboveThreshold(data));
+    }
+
     /** What the interval leaves out on each side; exact from level 0.5 on. */
     double tail() {
         return 0.5 * (1 - confidenceLevel);

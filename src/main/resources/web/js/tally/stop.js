@@ -5,9 +5,9 @@ import { partialReading } from "#js/tally/partial.js"
 
 /**
  * @typedef {"below" | "cannot-tell" | "above"} Verdict
- * @typedef {{ pest: string, group: string, below: number | null, above: number | null }} Limit
- *   the verdict of the round is below the line with so many on this filter or fewer, above it with
- *   so many or more; null: with no number
+ * @typedef {{ pest: string, group: string, below: number | null, above: number | null,
+ *   belowFrom?: number }} Limit the verdict of the round is below the line with `belowFrom` (mostly
+ *   0) to `below` on this filter, above it with so many or more; null: with no number
  * @typedef {{ pest: string, group: string, counts: number[] }} GroupCounts individuals in each cell
  *   read in completed passes; zeros where none was found
  * @typedef {{ pest: string, group: string, verdict?: Verdict, chanceOfOtherVerdict?: number,
@@ -67,11 +67,11 @@ function known(one, { cellsTotal, limits }) {
  * The verdict that the round most likely has once this filter is read whole.
  *
  * @param {import("#js/tally/partial.js").PartialReading} reading
- * @param {Pick<Limit, "below" | "above">} limit
+ * @param {Pick<Limit, "below" | "above" | "belowFrom">} limit
  * @returns {{ verdict: Verdict, chanceOfOther: number }}
  */
-export function likelyVerdict(reading, { below, above }) {
-  const isBelow = below === null ? 0 : reading.atMost(below)
+export function likelyVerdict(reading, { belowFrom = 0, below, above }) {
+  const isBelow = below === null ? 0 : reading.atMost(below) - reading.atMost(belowFrom - 1)
   const isNotAbove = above === null ? 1 : reading.atMost(above - 1)
   /** @type {[Verdict, number][]} */
   const others = [
@@ -84,7 +84,7 @@ export function likelyVerdict(reading, { below, above }) {
 }
 
 /**
- * "Cannot tell" is no decision while filters wait that could tell.
+ * "Cannot tell" is no decision while filters wait that could, or where no number would.
  *
  * @param {Known[]} groups
  * @param {State} state
@@ -95,6 +95,7 @@ function isDecided(groups, { limits, othersToRead = 0 }) {
     return (
       likely != null &&
       likely.chanceOfOther < SAFE_BELOW &&
+      (limit.below !== null || limit.above !== null) &&
       (likely.verdict !== "cannot-tell" || othersToRead === 0)
     )
   }

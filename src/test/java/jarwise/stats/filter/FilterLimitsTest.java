@@ -25,13 +25,15 @@ class FilterLimitsTest {
         isLikely(limits(4, 6).likely(none), Verdict.BELOW, 1.0 / 32);
         isLikely(limits(0, 5).likely(none), Verdict.BELOW, 0.5);
         isLikely(
-                new FilterLimits(NEVER, OptionalLong.of(5)).likely(none),
+                new FilterLimits(0, NEVER, OptionalLong.of(5)).likely(none),
                 Verdict.CANNOT_TELL,
                 1.0 / 32);
         isLikely(
-                new FilterLimits(NEVER, OptionalLong.of(1)).likely(none), Verdict.CANNOT_TELL, 0.5);
-        isLikely(new FilterLimits(NEVER, OptionalLong.of(0)).likely(none), Verdict.ABOVE, 0);
-        isLikely(new FilterLimits(NEVER, NEVER).likely(none), Verdict.CANNOT_TELL, 0);
+                new FilterLimits(0, NEVER, OptionalLong.of(1)).likely(none),
+                Verdict.CANNOT_TELL,
+                0.5);
+        isLikely(new FilterLimits(0, NEVER, OptionalLong.of(0)).likely(none), Verdict.ABOVE, 0);
+        isLikely(new FilterLimits(0, NEVER, NEVER).likely(none), Verdict.CANNOT_TELL, 0);
     }
 
     @Test
@@ -45,9 +47,24 @@ class FilterLimitsTest {
 
     @Test
     void cannotTellIsNoDecisionWhileFiltersWaitThatCould() {
-        assertThat(new Likely(Verdict.CANNOT_TELL, 0.01).chanceOfOtherDecision(1)).isEmpty();
-        assertThat(new Likely(Verdict.CANNOT_TELL, 0.01).chanceOfOtherDecision(0)).hasValue(0.01);
-        assertThat(new Likely(Verdict.BELOW, 0.01).chanceOfOtherDecision(3)).hasValue(0.01);
+        PartialReading ten = PartialReading.of(10, 10, 40);
+
+        assertThat(limits(15, 90).likely(ten).verdict()).isEqualTo(Verdict.CANNOT_TELL);
+        assertThat(limits(15, 90).chanceOfOtherDecision(ten, 1)).isEmpty();
+        assertThat(limits(15, 90).chanceOfOtherDecision(ten, 0)).isPresent();
+        assertThat(limits(90, 91).chanceOfOtherDecision(ten, 3)).isPresent();
+        assertThat(new FilterLimits(0, NEVER, NEVER).chanceOfOtherDecision(ten, 0)).isEmpty();
+    }
+
+    /** None found in half the cells: P(rest = 0) = 1/2. */
+    @Test
+    void noneAtAllMayBeLessThanOneIsForBelow() {
+        PartialReading none = PartialReading.of(0, 20, 40);
+        PartialReading one = PartialReading.of(1, 39, 40);
+        FilterLimits fromOne = new FilterLimits(1, OptionalLong.of(9), NEVER);
+
+        isLikely(fromOne.likely(none), Verdict.CANNOT_TELL, 0.5 - 1.0 / 1024);
+        assertThat(fromOne.likely(one)).isEqualTo(limits(9, 100).likely(one));
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -77,10 +94,12 @@ class FilterLimitsTest {
     void noNumberIsBelowAndAbove() {
         assertThatThrownBy(() -> limits(5, 5)).isInstanceOf(InvalidInput.class);
         assertThatThrownBy(() -> limits(6, 5)).isInstanceOf(InvalidInput.class);
+        assertThatThrownBy(() -> new FilterLimits(4, OptionalLong.of(3), NEVER))
+                .isInstanceOf(InvalidInput.class);
     }
 
     private static FilterLimits limits(long below, long above) {
-        return new FilterLimits(OptionalLong.of(below), OptionalLong.of(above));
+        return new FilterLimits(0, OptionalLong.of(below), OptionalLong.of(above));
     }
 
     private static void isLikely(Likely likely, Verdict verdict, double chanceOfOther) {

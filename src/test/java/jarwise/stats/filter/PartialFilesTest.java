@@ -53,7 +53,10 @@ class PartialFilesTest {
     void theReaderMayStopOrNot(Path file) throws IOException {
         JsonNode given = read(file);
         FilterLimits limits =
-                new FilterLimits(whole(given.path("below")), whole(given.path("above")));
+                new FilterLimits(
+                        given.path("belowFrom").asLong(),
+                        whole(given.path("below")),
+                        whole(given.path("above")));
         StopRules rules =
                 new StopRules(
                         given.path("detection").asBoolean(),
@@ -67,8 +70,8 @@ class PartialFilesTest {
         assertThat(
                         rules.reason(
                                         reading(given),
-                                        likely.chanceOfOtherDecision(
-                                                given.path("othersToRead").asInt()),
+                                        limits.chanceOfOtherDecision(
+                                                reading(given), given.path("othersToRead").asInt()),
                                         given.path("minutes").asDouble())
                                 .map(PartialFilesTest::word)
                                 .orElse("null"))
