@@ -36,6 +36,7 @@ import jarwise.usecase.map.KeepHotSpots;
 import jarwise.usecase.map.MovePlants;
 import jarwise.usecase.map.ShowFloor;
 import jarwise.usecase.map.ShowMap;
+import jarwise.usecase.microscope.ShowMicroscope;
 import jarwise.usecase.paper.PrintLabels;
 import jarwise.usecase.paper.TypePaperSheet;
 import jarwise.usecase.planning.PlanRound;
@@ -81,6 +82,7 @@ import jarwise.web.lan.Reach;
 import jarwise.web.map.MapDeeds;
 import jarwise.web.map.MapPages;
 import jarwise.web.methods.MethodsPages;
+import jarwise.web.microscope.MicroscopePages;
 import jarwise.web.paper.PaperPages;
 import jarwise.web.report.ReportPages;
 import jarwise.web.rounds.RoundPages;
@@ -190,6 +192,7 @@ public final class Program implements AutoCloseable {
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
                 new WalkPages(kit, walkDeeds(database, clock)),
+                new MicroscopePages(kit, new ShowMicroscope(database)),
                 new ExchangePages(kit, new TakeEvents(database)),
                 new PaperPages(
                         kit,

@@ -1,9 +1,10 @@
-// Keeps the round sheet for a phone without a connection. Before this text the server writes the
-// version and the list of its files: all of them are stored, or none. Only the pages of the round
-// sheet and their files are answered from here; everything else goes through untouched. A new
-// version waits until the page is closed, and never changes it under the scout's hands.
+// Keeps a page for a device without a connection: the round sheet, or the microscope page. Before
+// this text the server writes the version and the list of its files: all of them are stored, or
+// none. Only the pages below its own address and their files are answered from here; everything
+// else goes through untouched. A new version waits until the page is closed, and never changes it
+// under the scout's hands.
 
-const MINE = "walk " + self.registration.scope + " "
+const MINE = "kept " + self.registration.scope + " "
 const CACHE = MINE + VERSION
 const SHELL = self.registration.scope + "/shell"
 const PATIENCE = 4000
@@ -31,12 +32,12 @@ async function takeOver() {
   await self.clients.claim()
 }
 
-/** The server's page where it can be reached, else the shell, which knows the rounds kept here. */
+/** The server's page where it can be reached, else the shell, which knows what is kept here. */
 async function page(request) {
   try {
     return await fetch(request, { signal: AbortSignal.timeout(PATIENCE) })
   } catch (failure) {
-    console.info("The round sheet opens without the server", failure)
+    console.info("The page opens without the server", failure)
     return (await (await caches.open(CACHE)).match(SHELL)) ?? Response.error()
   }
 }

@@ -1,4 +1,4 @@
-import { openLog } from "#js/walk/log.js"
+import { openLog } from "#js/sync/log.js"
 import { same, test } from "#test/check.js"
 
 const deed = (sample) => ({ sample, at: "2026-05-11T06:00:00Z", person: "SC-1", deed: {} })
@@ -47,4 +47,30 @@ test("how far the server has everything, and what is half answered, outlive the 
   const again = await openLog("test-" + (name - 1))
   same([await again.upTo(), await again.session()], [7, { screen: "cut" }])
   same((await again.round("2026-05-11-a")).jars, [])
+})
+
+test("what was recorded about one sample is found by it", async () => {
+  const log = await fresh()
+  await log.append([deed("A"), deed("B"), deed("A")])
+  same((await log.eventsOf("A")).map((event) => event.sequence), [1, 3])
+})
+
+test("a database of the first version gets the new places and keeps what is in it", async () => {
+  const old = indexedDB.open("jarwise-first", 1)
+  old.onupgradeneeded = () => {
+    old.result.createObjectStore("events", { keyPath: "sequence" })
+    old.result.createObjectStore("meta")
+    old.result.createObjectStore("rounds", { keyPath: "round.id" })
+  }
+  await new Promise((resolve) => (old.onsuccess = resolve))
+  const writing = old.result.transaction("events", "readwrite")
+  writing.objectStore("events").add({ sequence: 1, ...deed("A") })
+  await new Promise((resolve) => (writing.oncomplete = resolve))
+  old.result.close()
+  const log = await openLog("first")
+  same((await log.eventsOf("A")).length, 1)
+  await log.keepPhoto("aa", new Blob(["x"]))
+  same(await log.photos(), ["aa"])
+  await log.dropPhoto("aa")
+  same(await log.photos(), [])
 })

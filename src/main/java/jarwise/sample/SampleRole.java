@@ -9,5 +9,7 @@ public enum SampleRole {
     BLANK,
     SPIKE,
     SEEDED,
-    RECOUNT
+    RECOUNT,
+    /** A further wash of a jar that was washed before. */
+    REPEAT_WASH
 }

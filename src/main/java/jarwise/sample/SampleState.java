@@ -6,6 +6,8 @@ public enum SampleState {
     CUT,
     WASHED,
     FROZEN,
+    /** Cells are being counted; nothing of it is in any estimate until the filter is finished. */
+    READING,
     PARTLY_READ,
     READ,
     LOST,

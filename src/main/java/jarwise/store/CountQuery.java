@@ -82,6 +82,7 @@ public record CountQuery(
         return sample.method() == method
                 && sample.role() == SampleRole.CROP
                 && READ.contains(sample.state())
+                && sample.reading().cellsRead() > 0
                 && sample.collectedOn().filter(this::covers).isPresent()
                 && (purpose.isEmpty() || purpose.get() == sample.purpose())
                 && (house.isEmpty() || house.equals(sample.place().house()))

@@ -13,6 +13,8 @@ import jarwise.sample.SampleCode;
 import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
 import jarwise.sample.SamplingMethod;
+import jarwise.stats.filter.CellWalk;
+import jarwise.stats.filter.FilterLayout;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Locale;
@@ -60,6 +62,20 @@ record FactReader(SampleCode code, Map<String, String> facts, Map<String, String
                 attributes);
     }
 
+    /** {@return the passes in which the filter was read; empty where nobody noted them} */
+    Optional<CellWalk> walk() {
+        OptionalInt passes = whole(Facts.PASSES);
+        OptionalInt cells = whole(Facts.CELLS_READABLE);
+        if (passes.isEmpty() || cells.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                CellWalk.from(
+                        FilterLayout.ofCells(cells.getAsInt()),
+                        passes.getAsInt(),
+                        whole(Facts.PASS_START).orElse(0)));
+    }
+
     /** {@return whether readable cells were left unread} */
     static boolean partlyRead(Map<String, String> facts, Tally tally) {
         Reading reading = new FactReader(new SampleCode("-"), facts, Map.of()).reading(tally);
@@ -67,7 +83,7 @@ record FactReader(SampleCode code, Map<String, String> facts, Map<String, String
     }
 
     private Reading reading(Tally tally) {
-        boolean byCells = tally.cellsRead() + tally.cellsObscured() > 0;
+        boolean byCells = tally.cellsRead() + tally.cellsObscured() > 0 || walk().isPresent();
         int obscured = byCells ? tally.cellsObscured() : whole(Facts.CELLS_OBSCURED).orElse(0);
         double readable = number(Facts.CELLS_READABLE).orElse(1);
         if (byCells) {

@@ -33,9 +33,24 @@ public final class Facts {
     public static final String CELLS_READABLE = "cells_readable";
 
     public static final String CELLS_OBSCURED = "cells_obscured";
+
+    /** In how many passes the filter is walked: 1 for the whole filter in one go. */
+    public static final String PASSES = "passes";
+
+    /** Place in the snake of cells at which the first pass starts, 0 to passes − 1. */
+    public static final String PASS_START = "pass_start";
+
     public static final String MINUTES = "minutes";
     public static final String KNOWN = "known";
     public static final String RECOUNT_OF = "recount_of";
+
+    /** Code of the known filter that is read. */
+    public static final String SEEDED_OF = "seeded_of";
+
+    /** Code of the jar whose plants were washed again, and which wash this is, 2 or more. */
+    public static final String REPEAT_OF = "repeat_of";
+
+    public static final String WASH_NUMBER = "wash_number";
 
     /** Visible damage where the sample was cut, 0 (none) to 3 (heavy). */
     public static final String DAMAGE = "damage";
@@ -91,9 +106,14 @@ public final class Facts {
                     CELLS_READ,
                     CELLS_READABLE,
                     CELLS_OBSCURED,
+                    PASSES,
+                    PASS_START,
                     MINUTES,
                     KNOWN,
                     RECOUNT_OF,
+                    SEEDED_OF,
+                    REPEAT_OF,
+                    WASH_NUMBER,
                     DAMAGE,
                     BENEFICIALS,
                     TAPPED_PLANTS,

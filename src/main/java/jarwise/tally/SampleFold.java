@@ -38,7 +38,6 @@ public record SampleFold(
     public static SampleFold of(
             SampleCode code, Collection<SampleEvent> events, Map<String, List<String>> stagesOf) {
         Map<EventId, SampleEvent> distinct = Tally.distinct(events);
-        Tally tally = Tally.of(distinct.values(), stagesOf);
         Set<EventId> slips = Tally.slips(distinct.values());
         List<OpenQuestion> questions = new ArrayList<>();
         Map<Step, SampleEvent> steps = new EnumMap<>(Step.class);
@@ -55,9 +54,10 @@ public record SampleFold(
                 }
             }
         }
+        FactReader reader = new FactReader(code, facts(steps), attributesOf(steps));
+        Tally tally = Tally.of(distinct.values(), stagesOf, reader.walk());
         CollectedSample sample =
-                new FactReader(code, facts(steps), attributesOf(steps))
-                        .sample(timesOf(steps), tally, stateOf(steps, tally, facts(steps)));
+                reader.sample(timesOf(steps), tally, stateOf(steps, tally, facts(steps)));
         return new SampleFold(sample, tally, List.copyOf(questions), history(distinct));
     }
 
@@ -120,10 +120,10 @@ public record SampleFold(
             return SampleState.SPILLED;
         }
         if (tally.hasCounts()) {
-            boolean going = tally.byCell() && !tally.done() && !steps.containsKey(Step.READ);
-            return going || FactReader.partlyRead(facts, tally)
-                    ? SampleState.PARTLY_READ
-                    : SampleState.READ;
+            if (tally.byCell() && !tally.done() && !steps.containsKey(Step.READ)) {
+                return SampleState.READING;
+            }
+            return FactReader.partlyRead(facts, tally) ? SampleState.PARTLY_READ : SampleState.READ;
         }
         if (steps.containsKey(Step.FREEZER_IN)) {
             return SampleState.FROZEN;

@@ -1,11 +1,13 @@
 package jarwise.tally;
 
 import jarwise.sample.Step;
+import jarwise.stats.filter.CellWalk;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedMap;
@@ -16,50 +18,68 @@ import java.util.stream.Collectors;
  * Counts of one sample: the fold of its events. Order and repeats make no difference.
  *
  * @param individuals what was counted, zeros included; a stage that is not here was not read
- * @param cellsRead filter cells read to their end, where it was counted cell by cell
+ * @param aside what was counted too but is in no estimate: in obscured cells, in passes broken off,
+ *     and by a second device in cells that another had read
+ * @param cellsRead filter cells read to their end, where it was counted cell by cell; those of
+ *     completed passes once the filter is done
  * @param cellsObscured filter cells that could not be read, likewise
+ * @param cellsReadTwice filter cells that two devices called done
  * @param byCell whether it was counted cell by cell, so that a filter not called done is not read
  * @param done whether the filter was called done
  */
 public record Tally(
         SortedMap<StageKey, Long> individuals,
+        SortedMap<StageKey, Long> aside,
         int cellsRead,
         int cellsObscured,
+        int cellsReadTwice,
         boolean byCell,
         boolean done) {
+
+    /** Folds events of a filter whose passes are not known. */
+    public static Tally of(Collection<SampleEvent> events, Map<String, List<String>> stagesOf) {
+        return of(events, stagesOf, Optional.empty());
+    }
 
     /**
      * Folds events into counts.
      *
      * @param events of one sample, in any order, repeats allowed
      * @param stagesOf life stages of each pest, by pest code: a filter that is done has zeros there
+     * @param walk the passes in which it was read, where they are known
      */
-    public static Tally of(Collection<SampleEvent> events, Map<String, List<String>> stagesOf) {
+    public static Tally of(
+            Collection<SampleEvent> events,
+            Map<String, List<String>> stagesOf,
+            Optional<CellWalk> walk) {
         Map<EventId, SampleEvent> distinct = distinct(events);
         Set<EventId> slips = slips(distinct.values());
+        List<SampleEvent> standing =
+                distinct.values().stream().filter(event -> !slips.contains(event.id())).toList();
+        FilterCells cells = FilterCells.of(standing, walk);
         TreeMap<StageKey, Long> individuals = new TreeMap<>();
-        Set<String> cellsRead = new HashSet<>();
-        Set<String> cellsObscured = new HashSet<>();
-        boolean byCell = false;
+        TreeMap<StageKey, Long> aside = new TreeMap<>();
+        boolean byCell = !cells.byName().isEmpty();
         boolean done = false;
-        for (SampleEvent event : distinct.values()) {
-            if (slips.contains(event.id())) {
-                continue;
-            }
+        for (SampleEvent event : standing) {
             if (event.deed() instanceof Deed.Counted counted) {
                 StageKey key = new StageKey(counted.pest(), counted.lifeStage());
-                individuals.merge(key, counted.individuals(), Long::sum);
+                boolean apart = cells.isAside(event.id().device(), counted);
+                (apart ? aside : individuals).merge(key, counted.individuals(), Long::sum);
                 byCell |= counted.filterCell().isPresent();
-            } else if (event.deed() instanceof Deed.CellDone cell) {
-                (cell.obscured() ? cellsObscured : cellsRead).add(cell.filterCell());
-                byCell = true;
             } else if (event.deed() instanceof Deed.FilterDone filter) {
                 done = true;
                 fillZeros(individuals, filter.pests(), stagesOf);
             }
         }
-        cellsRead.removeAll(cellsObscured);
-        return new Tally(individuals, cellsRead.size(), cellsObscured.size(), byCell, done);
+        return new Tally(
+                individuals,
+                aside,
+                cells.read(),
+                cells.obscured(),
+                cells.readTwice(),
+                byCell,
+                done);
     }
 
     /** {@return individuals of a stage; empty where it was not read} */

@@ -62,7 +62,8 @@ public record ShowToday(
 
     private static final int DAYS_AHEAD = 14;
     private static final Set<SampleState> WAITING =
-            EnumSet.of(SampleState.CUT, SampleState.WASHED, SampleState.FROZEN);
+            EnumSet.of(
+                    SampleState.CUT, SampleState.WASHED, SampleState.FROZEN, SampleState.READING);
 
     private static final Set<SampleState> READ =
             EnumSet.of(SampleState.READ, SampleState.PARTLY_READ);

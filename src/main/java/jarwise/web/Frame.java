@@ -41,6 +41,7 @@ public record Frame(
                     "today",
                     "map",
                     "rounds",
+                    "microscope",
                     "samples",
                     "import",
                     "",

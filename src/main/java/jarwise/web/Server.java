@@ -61,7 +61,9 @@ public final class Server implements AutoCloseable {
                             configure(config);
                             new Guard(assets, admission, this::reach).addTo(config.routes);
                             assets.addTo(config.routes);
-                            new RoundFiles(assets, frames).addTo(config.routes);
+                            Stream.of(OfflineFiles.Page.ROUND, OfflineFiles.Page.MICROSCOPE)
+                                    .map(page -> new OfflineFiles(assets, frames, page))
+                                    .forEach(files -> files.addTo(config.routes));
                             addFaults(config.routes);
                             pages.forEach(page -> page.addTo(config.routes));
                         });

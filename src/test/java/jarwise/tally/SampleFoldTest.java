@@ -119,12 +119,12 @@ class SampleFoldTest {
     }
 
     @Test
-    void aFilterUnderTheMicroscopeIsPartlyReadUntilItIsDone() {
+    void aFilterUnderTheMicroscopeIsBeingReadUntilItIsDone() {
         SampleEvent press =
                 event("tablet", 1, new Deed.Counted("FRANOC", "adult", 1, Optional.of("A1")));
         SampleEvent done = event("tablet", 2, new Deed.FilterDone(Set.of("FRANOC")));
 
-        assertThat(fold(press).sample().state()).isEqualTo(SampleState.PARTLY_READ);
+        assertThat(fold(press).sample().state()).isEqualTo(SampleState.READING);
         assertThat(fold(press, done).sample().state()).isEqualTo(SampleState.READ);
     }
 
@@ -139,7 +139,7 @@ class SampleFoldTest {
 
         assertThat(fold.sample().reading().cellsReadable()).isEqualTo(39);
         assertThat(fold.sample().reading().cellsRead()).isEqualTo(2);
-        assertThat(fold.sample().state()).isEqualTo(SampleState.PARTLY_READ);
+        assertThat(fold.sample().state()).isEqualTo(SampleState.READING);
     }
 
     @Test

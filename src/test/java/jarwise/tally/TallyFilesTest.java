@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import jarwise.stats.filter.CellWalk;
+import jarwise.stats.filter.FilterLayout;
 import jarwise.wire.DeedJson;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,15 +40,36 @@ class TallyFilesTest {
     void countsWhatTheFileSays(Path file) throws IOException {
         JsonNode given = JSON.readTree(file.toFile());
 
-        Tally tally = Tally.of(events(given.path("events")), stages(given.path("stages")));
+        Tally tally =
+                Tally.of(
+                        events(given.path("events")),
+                        stages(given.path("stages")),
+                        walk(given.path("walk")));
 
-        Map<String, Long> counts = new TreeMap<>();
-        tally.individuals()
-                .forEach((key, number) -> counts.put(key.pest() + "/" + key.lifeStage(), number));
-        assertThat(counts).as(given.path("why").asText()).isEqualTo(counts(given.path("counts")));
+        String why = given.path("why").asText();
+        assertThat(named(tally.individuals())).as(why).isEqualTo(counts(given.path("counts")));
+        assertThat(named(tally.aside())).as(why).isEqualTo(counts(given.path("aside")));
+        assertThat(tally.cellsReadTwice()).isEqualTo(given.path("cells_read_twice").asInt(0));
         assertThat(tally.cellsRead()).isEqualTo(given.path("cells_read").asInt());
         assertThat(tally.cellsObscured()).isEqualTo(given.path("cells_obscured").asInt());
         assertThat(tally.done()).isEqualTo(given.path("done").asBoolean());
+    }
+
+    private static Map<String, Long> named(Map<StageKey, Long> individuals) {
+        Map<String, Long> counts = new TreeMap<>();
+        individuals.forEach(
+                (key, number) -> counts.put(key.pest() + "/" + key.lifeStage(), number));
+        return counts;
+    }
+
+    private static Optional<CellWalk> walk(JsonNode node) {
+        return node.isObject()
+                ? Optional.of(
+                        CellWalk.from(
+                                FilterLayout.ofCells(node.path("cells").asInt()),
+                                node.path("passes").asInt(),
+                                node.path("start").asInt()))
+                : Optional.empty();
     }
 
     private static List<SampleEvent> events(JsonNode array) {

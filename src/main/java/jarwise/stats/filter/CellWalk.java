@@ -35,13 +35,28 @@ public record CellWalk(List<List<FilterCell>> passes) {
      * @throws InvalidInput if there are no passes or more than cells
      */
     public static CellWalk of(FilterLayout layout, int passes, long seed) {
-        List<FilterCell> snake = layout.snake();
-        if (passes < 1 || passes > snake.size()) {
+        checkPasses(layout, passes);
+        return from(layout, passes, new SeededRandom(seed).below(passes));
+    }
+
+    /**
+     * The same walk from a start that is known: pass p takes the cells start + p, start + p + m, …
+     * of the snake.
+     *
+     * @param layout the grid
+     * @param passes how many passes make the whole filter, m; 1 to the number of cells
+     * @param start 0 to m − 1
+     * @return the walk
+     * @throws InvalidInput if passes or start are out of range
+     */
+    public static CellWalk from(FilterLayout layout, int passes, int start) {
+        checkPasses(layout, passes);
+        if (start < 0 || start >= passes) {
             throw new InvalidInput(
-                    "There are %d passes; 1 to %d, the number of cells, are allowed."
-                            .formatted(passes, snake.size()));
+                    "The first pass starts at %d; 0 to %d are allowed."
+                            .formatted(start, passes - 1));
         }
-        int start = new SeededRandom(seed).below(passes);
+        List<FilterCell> snake = layout.snake();
         List<List<FilterCell>> all = new ArrayList<>();
         for (int pass = 0; pass < passes; pass++) {
             int offset = (start + pass) % passes;
@@ -51,6 +66,14 @@ public record CellWalk(List<List<FilterCell>> passes) {
                             .toList());
         }
         return new CellWalk(all);
+    }
+
+    private static void checkPasses(FilterLayout layout, int passes) {
+        if (passes < 1 || passes > layout.cells()) {
+            throw new InvalidInput(
+                    "There are %d passes; 1 to %d, the number of cells, are allowed."
+                            .formatted(passes, layout.cells()));
+        }
     }
 
     /**

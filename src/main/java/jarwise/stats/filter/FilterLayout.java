@@ -16,6 +16,9 @@ public record FilterLayout(List<Integer> rowLengths) {
     private static final int MOST_ROWS = 26;
     private static final int MOST_COLUMNS = 200;
 
+    /** Squares of 10 mm in a circle of 40.5 mm radius. */
+    private static final List<Integer> ROUND = List.of(4, 6, 6, 8, 6, 6, 4);
+
     /** Checks the rows. */
     public FilterLayout {
         rowLengths = List.copyOf(rowLengths);
@@ -44,6 +47,33 @@ public record FilterLayout(List<Integer> rowLengths) {
     public static FilterLayout rectangle(int rows, int columns) {
         Require.atLeast("rows", rows, 1);
         return new FilterLayout(Collections.nCopies(rows, columns));
+    }
+
+    /**
+     * The grid of a filter with so many cells: 40 squares of 10 mm lie on a round filter of 90 mm
+     * as rows of 4, 6, 6, 8, 6, 6 and 4; any other number as a grid near to a square, whose last
+     * row may be shorter.
+     *
+     * @param cells 1 to 5,200
+     * @return the layout
+     * @throws InvalidInput if the number is out of range
+     */
+    public static FilterLayout ofCells(int cells) {
+        if (cells == ROUND.stream().mapToInt(Integer::intValue).sum()) {
+            return new FilterLayout(ROUND);
+        }
+        if (cells < 1 || cells > MOST_ROWS * MOST_COLUMNS) {
+            throw new InvalidInput(
+                    "The filter has %d cells; 1 to %d are allowed."
+                            .formatted(cells, MOST_ROWS * MOST_COLUMNS));
+        }
+        int rows = (int) Math.min(MOST_ROWS, Math.max(1, Math.round(Math.sqrt(cells))));
+        int columns = (cells + rows - 1) / rows;
+        List<Integer> lengths = new ArrayList<>();
+        for (int left = cells; left > 0; left -= columns) {
+            lengths.add(Math.min(columns, left));
+        }
+        return new FilterLayout(lengths);
     }
 
     /** {@return how many cells there are} */

@@ -38,7 +38,8 @@ public record TellCalendar(Database database, SiteCounts counts) {
     private static final Duration LOOKED_BACK = Duration.ofDays(30);
     private static final Duration KEPT = Duration.ofDays(60);
     private static final Set<SampleState> WAITING =
-            EnumSet.of(SampleState.CUT, SampleState.WASHED, SampleState.FROZEN);
+            EnumSet.of(
+                    SampleState.CUT, SampleState.WASHED, SampleState.FROZEN, SampleState.READING);
 
     /** {@return the calendar of a site as an iCalendar file; the same until something changes} */
     public String run(Nursery nursery, Instant instant) {

@@ -19,10 +19,7 @@ public enum RoundState {
 
     private static final Set<SampleState> UNDER_WAY =
             EnumSet.of(
-                    SampleState.CUT,
-                    SampleState.WASHED,
-                    SampleState.FROZEN,
-                    SampleState.PARTLY_READ);
+                    SampleState.CUT, SampleState.WASHED, SampleState.FROZEN, SampleState.READING);
 
     static RoundState of(List<CollectedSample> jars) {
         long planned = jars.stream().filter(jar -> jar.state() == SampleState.PLANNED).count();

@@ -2,32 +2,21 @@
 // beyond that counts as sent, so a lost batch or a lost answer is simply sent again.
 
 /** @typedef {{ sequence: number, at: string }} Recorded */
+/**
+ * @typedef {{ upTo(): Promise<number>, countAfter(upTo: number): Promise<number>,
+ *   eventsAfter(upTo: number, most: number): Promise<any[]> }} Waiting the log's side of it
+ */
 
 const DAY = 24 * 3600 * 1000
 const LONGEST_WAIT = 5 * 60 * 1000
+const BATCH = 100
 
 /**
- * @template {Recorded} E
- * @param {E[]} events everything the device recorded
+ * @param {Waiting} log
  * @param {number} upTo number up to which the server has everything
- * @returns {E[]} what the server may lack, oldest number first
+ * @returns {Promise<Recorded[]>} what to send next, oldest number first
  */
-export function unsent(events, upTo) {
-  return events
-    .filter((event) => event.sequence > upTo)
-    .sort((one, other) => one.sequence - other.sequence)
-}
-
-/**
- * @template {Recorded} E
- * @param {E[]} events
- * @param {number} upTo
- * @param {number} [most]
- * @returns {E[]} what to send next
- */
-export function nextBatch(events, upTo, most = 100) {
-  return unsent(events, upTo).slice(0, most)
-}
+export const nextBatch = (log, upTo) => log.eventsAfter(upTo, BATCH)
 
 /**
  * @param {number} failures in a row, 1 or more
@@ -38,13 +27,13 @@ export function waitAfter(failures) {
 }
 
 /**
- * @param {Recorded[]} events
- * @param {number} upTo
+ * @param {Waiting} log
  * @param {number} now milliseconds
- * @returns {{ waiting: number, late: boolean }} late: something waits for more than a day
+ * @returns {Promise<{ waiting: number, late: boolean }>} late: something waits for more than a day
  */
-export function queue(events, upTo, now) {
-  const waiting = unsent(events, upTo)
-  const late = waiting.some((event) => now - Date.parse(event.at) > DAY)
-  return { waiting: waiting.length, late }
+export async function queue(log, now) {
+  const upTo = await log.upTo()
+  const [oldest] = await log.eventsAfter(upTo, 1)
+  const waiting = oldest ? await log.countAfter(upTo) : 0
+  return { waiting, late: oldest !== undefined && now - Date.parse(oldest.at) > DAY }
 }

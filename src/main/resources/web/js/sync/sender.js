@@ -5,9 +5,8 @@ import { exchange } from "#js/sync/exchange.js"
 import { nextBatch, waitAfter } from "#js/sync/outbox.js"
 
 /**
- * @typedef {{
- *   device(): Promise<string>, events(): Promise<any[]>,
- *   upTo(): Promise<number>, setUpTo(upTo: number): Promise<void> }} Log
+ * @typedef {import("#js/sync/outbox.js").Waiting & {
+ *   device(): Promise<string>, setUpTo(upTo: number): Promise<void> }} Log
  * @typedef {{ address: string, token: () => string, renew: () => Promise<boolean>,
  *   told: (answer: import("#js/sync/exchange.js").Answer) => unknown }} Line
  */
@@ -55,7 +54,7 @@ async function sendAll(log, line) {
   let renewed = false
   for (;;) {
     const upTo = await log.upTo()
-    const events = nextBatch(await log.events(), upTo)
+    const events = await nextBatch(log, upTo)
     const device = await log.device()
     const answer = await exchange(line.address, line.token(), { device, events })
     if (answer.kind === "page-too-old" && !renewed) {
@@ -66,8 +65,7 @@ async function sendAll(log, line) {
     if (answer.kind === "taken") await log.setUpTo(answer.upTo)
     await line.told(answer)
     if (answer.kind !== "taken") return false
-    const left = nextBatch(await log.events(), answer.upTo)
-    if (left.length === 0) return true
+    if ((await log.countAfter(answer.upTo)) === 0) return true
     if (answer.upTo <= upTo && events.length > 0) return false
   }
 }

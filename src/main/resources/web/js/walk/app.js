@@ -10,7 +10,7 @@ import { SCREENS } from "#js/walk/screens.js"
 
 /**
  * @param {HTMLElement} main
- * @param {Awaited<ReturnType<typeof import("#js/walk/log.js").openLog>>} log
+ * @param {Awaited<ReturnType<typeof import("#js/sync/log.js").openLog>>} log
  * @param {any} sheet the round
  */
 export async function createApp(main, log, sheet) {

@@ -3,7 +3,7 @@
 import { queue } from "#js/sync/outbox.js"
 import { startSending } from "#js/sync/sender.js"
 import { createApp } from "#js/walk/app.js"
-import { openLog } from "#js/walk/log.js"
+import { openLog } from "#js/sync/log.js"
 import { chooseRound } from "#js/walk/rounds.js"
 import { fetchSheet } from "#js/walk/sheet.js"
 
@@ -43,14 +43,14 @@ async function run(main, log, sheet, address) {
     token: () => app.sheet().token,
     renew,
     told: async (answer) => {
-      const state = queue(await log.events(), await log.upTo(), Date.now())
+      const state = await queue(log, Date.now())
       // What other phones did in the meantime comes back with the round.
       if (answer.kind === "taken" && state.waiting === 0) await renew()
       app.foot(state, answer)
     },
   })
   app.onRecorded(async () => {
-    app.foot(queue(await log.events(), await log.upTo(), Date.now()), { kind: "waiting" })
+    app.foot(await queue(log, Date.now()), { kind: "waiting" })
     send()
   })
   await send()

@@ -80,7 +80,7 @@ class ExchangePagesTest {
         assertThat(answer.body()).isEqualTo("{\"upTo\":9}");
         assertThat(answer.headers().firstValue("Cache-Control")).contains("no-store");
         assertThat(events.fold(SLUG, new SampleCode("J-1")).orElseThrow().sample().state())
-                .isEqualTo(SampleState.PARTLY_READ);
+                .isEqualTo(SampleState.READING);
     }
 
     @Test
