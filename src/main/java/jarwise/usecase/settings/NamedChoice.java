@@ -4,10 +4,12 @@ import jarwise.base.Message;
 import jarwise.site.floor.LengthUnit;
 import jarwise.usecase.findings.SiteRules;
 import jarwise.usecase.form.Fields;
+import jarwise.usecase.microscope.ReadingRules;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /** Choices of a site that have a name and one value. */
 public enum NamedChoice {
@@ -21,6 +23,9 @@ public enum NamedChoice {
     FREEZER_PLACES(SiteRules.FREEZER_PLACES, 0, 10_000),
     WORKING_DAYS(SiteRules.WORKING_DAYS, 0, 0),
     NOT_TO_CUT(SiteRules.NOT_TO_CUT, 0, 0),
+    READING_PASSES(ReadingRules.PASSES, 1, ReadingRules.MOST_PASSES),
+    FILTER_PRECISION(ReadingRules.PRECISION, 0, 1),
+    FILTER_MINUTES(ReadingRules.MINUTES, 0, 600),
     AUTHORITY("plant-health-authority", 0, 0);
 
     private static final List<String> DAYS = List.of("MO", "TU", "WE", "TH", "FR", "SA", "SU");
@@ -48,7 +53,13 @@ public enum NamedChoice {
         return this != TARGET_EFFICACY
                 && this != AUTHORITY
                 && this != FREEZER_PLACES
-                && this != NOT_TO_CUT;
+                && this != NOT_TO_CUT
+                && !isWish();
+    }
+
+    /** A wish is taken back by 0. */
+    private boolean isWish() {
+        return this == FILTER_PRECISION || this == FILTER_MINUTES;
     }
 
     /** {@return the choice with this name} */
@@ -73,6 +84,13 @@ public enum NamedChoice {
             if (!UNITS.contains(text)) {
                 fields.fault("value", Message.of("settings.unit.wrong", text));
             }
+            return text;
+        }
+        if (this == READING_PASSES) {
+            OptionalLong passes = fields.whole("value", (long) above, (long) most);
+            return passes.isPresent() ? String.valueOf(passes.getAsLong()) : "";
+        }
+        if (isWish() && text.equals("0")) {
             return text;
         }
         OptionalDouble number = fields.number("value", above, most);
