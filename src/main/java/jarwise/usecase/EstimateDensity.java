@@ -108,7 +108,7 @@ public record EstimateDensity(
         }
         DetectionMix mix = mixOf(sorting, day);
         KPrior prior = priorBefore(firstDay(sorting.used(), day)).orElse(KPrior.standard());
-        return estimator(mix, prior, line).chanceAboveThreshold(mix.observations());
+        return estimates.chanceAboveThreshold(estimator(mix, prior, line), mix.observations());
     }
 
     /** {@return the verdict if the wash brought off another share than assumed} */

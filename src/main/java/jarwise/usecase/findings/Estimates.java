@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -40,6 +41,8 @@ public final class Estimates {
 
     private record Density(DensityEstimator estimator, List<Observation> observations) {}
 
+    private record Chance(DensityEstimator estimator, List<Observation> observations) {}
+
     private record More(
             DensityEstimator estimator, List<Observation> observations, VerdictLimits limits) {}
 
@@ -51,6 +54,15 @@ public final class Estimates {
                 DensityEstimate.class,
                 new Density(estimator, observations),
                 () -> estimator.estimate(observations));
+    }
+
+    /** {@return the chance that the density in these samples is above the action threshold} */
+    public OptionalDouble chanceAboveThreshold(
+            DensityEstimator estimator, List<Observation> observations) {
+        return remembered(
+                OptionalDouble.class,
+                new Chance(estimator, observations),
+                () -> estimator.chanceAboveThreshold(observations));
     }
 
     /** {@return how many further samples would tell; empty where no number anybody cuts does} */
