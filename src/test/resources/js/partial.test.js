@@ -131,6 +131,8 @@ test("a round of detection goes on while any of its groups was not found", () =>
 test("before the first pass is done there is nothing to say", () => {
   same(advice(filter({ passesDone: 0, minutes: 90, minutesAllowed: 20 })), { reason: null })
   same(advice(filter({ perGroup: [] })), { reason: null })
+  same(advice(filter({ perGroup: [{ ...LARVAE, counts: [] }] })), { reason: null })
+  same(advice(filter({ passesDone: undefined })).reason, "decision-safe")
   const allObscured = { passesDone: 0, cellsRead: 0, cellsTotal: 0, perGroup: [] }
   same(advice(filter(allObscured)), { reason: "every-cell-read" })
 })

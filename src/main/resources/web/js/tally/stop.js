@@ -16,7 +16,7 @@ import { partialReading } from "#js/tally/partial.js"
  * @typedef {null | "every-cell-read" | "decision-safe" | "precision-reached" | "minutes-used-up"
  * } Reason
  * @typedef {{ reason: Reason } & Partial<Told>} Advice
- * @typedef {{ detection: boolean, passesDone: number, cellsRead: number, cellsTotal: number,
+ * @typedef {{ detection: boolean, passesDone?: number, cellsRead: number, cellsTotal: number,
  *   perGroup: GroupCounts[], limits: Limit[], wantedRelativeError?: number | null,
  *   minutes: number, minutesAllowed?: number | null, othersToRead?: number }} State
  *   `perGroup`: the groups that the round is about; `othersToRead`: filters of the same stand and
@@ -36,7 +36,8 @@ const URGENCY = ["below", "cannot-tell", "above"]
  * @returns {Advice} with the group that the reason hangs on
  */
 export function advice(state) {
-  const groups = state.passesDone > 0 ? state.perGroup.flatMap((one) => known(one, state)) : []
+  const isAsked = (state.passesDone ?? 1) > 0
+  const groups = isAsked ? state.perGroup.flatMap((one) => known(one, state)) : []
   if (state.cellsRead >= state.cellsTotal) return told("every-cell-read", urgent(groups))
   if (groups.length === 0) return { reason: null }
   const empty = groups.find(({ reading }) => reading.found === 0)
@@ -52,8 +53,7 @@ export function advice(state) {
 }
 
 /**
- * @param {GroupCounts} one
- * @param {State} state
+ * @param {GroupCounts} one @param {State} state
  * @returns {Known[]} none where no cell was read
  */
 function known(one, { cellsTotal, limits }) {
