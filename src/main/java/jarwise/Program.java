@@ -40,6 +40,8 @@ import jarwise.usecase.microscope.ShowMicroscope;
 import jarwise.usecase.paper.PrintLabels;
 import jarwise.usecase.paper.TypePaperSheet;
 import jarwise.usecase.planning.PlanRound;
+import jarwise.usecase.quality.AdoptMeasured;
+import jarwise.usecase.quality.ShowQuality;
 import jarwise.usecase.rounds.RoundResult;
 import jarwise.usecase.rounds.RoundsToWalk;
 import jarwise.usecase.rounds.SaveRound;
@@ -84,6 +86,7 @@ import jarwise.web.map.MapPages;
 import jarwise.web.methods.MethodsPages;
 import jarwise.web.microscope.MicroscopePages;
 import jarwise.web.paper.PaperPages;
+import jarwise.web.quality.QualityPages;
 import jarwise.web.report.ReportPages;
 import jarwise.web.rounds.RoundPages;
 import jarwise.web.samples.SamplePages;
@@ -188,6 +191,7 @@ public final class Program implements AutoCloseable {
                 new RoundPages(
                         kit, roundDeeds(counts), new ShowRounds(database), new RoundResult(counts)),
                 new FindingsPages(kit, findings),
+                qualityPages(kit, counts),
                 new ReportPages(kit, new WriteReport(findings, rounds)),
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
@@ -216,6 +220,19 @@ public final class Program implements AutoCloseable {
                         kit,
                         new TellCalendar(database, counts),
                         new OpenCalendar(new CalendarStore(database))));
+    }
+
+    private QualityPages qualityPages(Server.Kit kit, SiteCounts counts) {
+        ShowQuality quality = new ShowQuality(counts, new SampleStore(database));
+        return new QualityPages(
+                kit,
+                quality,
+                new QualityPages.Deeds(new AdoptMeasured(quality, adoptShare(database))));
+    }
+
+    private static AdoptShare adoptShare(Database database) {
+        return new AdoptShare(
+                new SettingsStore(database), new PestStore(database), new ReaderStore(database));
     }
 
     private static MapDeeds mapDeeds(Database database) {
@@ -259,7 +276,7 @@ public final class Program implements AutoCloseable {
                 new SetLine(settings, pests),
                 new ChooseValue(settings),
                 new SetProtocol(settings),
-                new AdoptShare(settings, pests, readers),
+                adoptShare(database),
                 new AddPest(pests),
                 new SavePerson(readers),
                 new ChangePlaces(sites));

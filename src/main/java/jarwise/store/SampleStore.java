@@ -3,9 +3,12 @@ package jarwise.store;
 import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleFilter;
+import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
 import jarwise.sample.SamplingMethod;
 import jarwise.tally.StageKey;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
@@ -17,6 +20,7 @@ import java.util.SortedMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.statement.Query;
+import org.jdbi.v3.core.statement.StatementContext;
 
 /** Samples and their counts, as pages read them. Written by {@link EventStore} alone. */
 public final class SampleStore {
@@ -260,6 +264,59 @@ public final class SampleStore {
                                                             row.getLong(4));
                                             return counts;
                                         }));
+    }
+
+    /** {@return samples of these roles with their counts, by day and code} */
+    public List<TalliedSample> tallied(String nursery, Collection<SampleRole> roles) {
+        List<CollectedSample> there =
+                database.read(
+                        handle ->
+                                handle.createQuery(
+                                                "select * from sample where nursery = :nursery"
+                                                        + " and role in (<roles>)"
+                                                        + " order by collected_on, code")
+                                        .bindList(
+                                                "roles",
+                                                roles.stream().map(SampleRow::word).toList())
+                                        .bind("nursery", nursery)
+                                        .map((row, context) -> SampleRow.read(row))
+                                        .list());
+        return withCounts(nursery, there);
+    }
+
+    /** {@return the samples with these codes that are known, with their counts} */
+    public List<TalliedSample> tallied(String nursery, List<SampleCode> codes) {
+        return withCounts(nursery, List.copyOf(find(nursery, codes).values()));
+    }
+
+    private List<TalliedSample> withCounts(String nursery, List<CollectedSample> there) {
+        Map<String, Map<StageKey, Long>> counts = new HashMap<>();
+        for (int from = 0; from < there.size(); from += CODES_AT_ONCE) {
+            List<String> some =
+                    there.subList(from, Math.min(there.size(), from + CODES_AT_ONCE)).stream()
+                            .map(sample -> sample.code().text())
+                            .toList();
+            database.read(
+                    handle ->
+                            handle.createQuery(
+                                            "select sample, pest, life_stage, individuals from"
+                                                    + " sample_count where nursery = :nursery"
+                                                    + " and sample in (<codes>)")
+                                    .bindList("codes", some)
+                                    .bind("nursery", nursery)
+                                    .reduceResultSet(counts, SampleStore::counted));
+        }
+        return there.stream()
+                .map(one -> new TalliedSample(one, counts.getOrDefault(one.code().text(), Map.of())))
+                .toList();
+    }
+
+    private static Map<String, Map<StageKey, Long>> counted(
+            Map<String, Map<StageKey, Long>> counts, ResultSet row, StatementContext context)
+            throws SQLException {
+        counts.computeIfAbsent(row.getString(1), code -> new HashMap<>())
+                .put(new StageKey(row.getString(2), row.getString(3)), row.getLong(4));
+        return counts;
     }
 
     /** {@return the last day on which any sample was cut; empty before the first} */

@@ -46,6 +46,7 @@ public record Frame(
                     "import",
                     "",
                     "findings",
+                    "quality",
                     "report",
                     "",
                     "methods",

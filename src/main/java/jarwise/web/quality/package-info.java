@@ -1,0 +1,5 @@
+/** Quality: what readers find, what the wash brings off, blanks, recounts. */
+@NullMarked
+package jarwise.web.quality;
+
+import org.jspecify.annotations.NullMarked;
