@@ -307,7 +307,10 @@ public final class SampleStore {
                                     .reduceResultSet(counts, SampleStore::counted));
         }
         return there.stream()
-                .map(one -> new TalliedSample(one, counts.getOrDefault(one.code().text(), Map.of())))
+                .map(
+                        one ->
+                                new TalliedSample(
+                                        one, counts.getOrDefault(one.code().text(), Map.of())))
                 .toList();
     }
 

@@ -90,14 +90,7 @@ public record ShareStrip(Strip.Size size, Palette palette, Figures figures) {
 
     private void inUse(Svg svg, double x, double y) {
         svg.line(
-                x,
-                y - STROKE / 2,
-                x,
-                y + STROKE / 2,
-                "stroke",
-                palette.ink(),
-                "stroke-width",
-                2.4);
+                x, y - STROKE / 2, x, y + STROKE / 2, "stroke", palette.ink(), "stroke-width", 2.4);
     }
 
     private double at(double share) {

@@ -59,11 +59,6 @@ public record MeasuredShare(
 
     /** {@return a name that is its own on the page and in forms: "reader/SC-2/FRANOC/larva"} */
     public String key() {
-        return String.join(
-                "/",
-                Fields.wordOf(kind),
-                whose,
-                subject.pest(),
-                subject.stageGroup());
+        return String.join("/", Fields.wordOf(kind), whose, subject.pest(), subject.stageGroup());
     }
 }

@@ -1,12 +1,12 @@
 package jarwise.usecase.quality;
 
 import jarwise.decision.Finding.Subject;
-import jarwise.numeric.Quantiles;
 import jarwise.stats.agreement.AgreementScale;
 import jarwise.stats.agreement.Concordance;
 import jarwise.stats.agreement.CountPair;
 import jarwise.stats.agreement.CountingBand;
 import jarwise.stats.agreement.LimitsOfAgreement;
+import jarwise.stats.count.FoundShare;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -53,11 +53,8 @@ public record ReaderAgreement(
          * than that: the limits are on the wide side.
          */
         static Ratio of(long one, long other) {
-            double tail = (1 - LEVEL) / 2;
-            return new Ratio(
-                    (other + 0.5) / (one + 0.5),
-                    odds(Quantiles.beta(other + 0.5, one + 0.5, tail)),
-                    1 / odds(Quantiles.beta(one + 0.5, other + 0.5, tail)));
+            FoundShare share = FoundShare.of(other, one + other, LEVEL);
+            return new Ratio(odds(share.estimate()), odds(share.lower()), odds(share.upper()));
         }
 
         private static double odds(double share) {
@@ -85,9 +82,7 @@ public record ReaderAgreement(
                 enough
                         ? Optional.of(LimitsOfAgreement.of(pairs, AgreementScale.SQRT, LEVEL))
                         : Optional.empty(),
-                enough
-                        ? Concordance.of(pairs, AgreementScale.SQRT, LEVEL)
-                        : Optional.empty(),
+                enough ? Concordance.of(pairs, AgreementScale.SQRT, LEVEL) : Optional.empty(),
                 band.map(chance -> OptionalInt.of(chance.outside(pairs, AgreementScale.SQRT)))
                         .orElse(OptionalInt.empty()));
     }

@@ -22,8 +22,7 @@ import java.util.Set;
  */
 record Recounts(Pests pests) {
 
-    private static final Set<SampleState> READ =
-            Set.of(SampleState.READ, SampleState.PARTLY_READ);
+    private static final Set<SampleState> READ = Set.of(SampleState.READ, SampleState.PARTLY_READ);
 
     /** {@return each recount beside its first count, in the order of the recounts} */
     List<Recount> of(List<TalliedSample> again, Map<SampleCode, TalliedSample> first) {
@@ -51,8 +50,7 @@ record Recounts(Pests pests) {
         return first.reading().filterShare() == 1 && again.reading().filterShare() == 1;
     }
 
-    private Map<Subject, CountPair> pairs(
-            Map<StageKey, Long> first, Map<StageKey, Long> again) {
+    private Map<Subject, CountPair> pairs(Map<StageKey, Long> first, Map<StageKey, Long> again) {
         Map<Subject, CountPair> pairs = new LinkedHashMap<>();
         for (Pest pest : pests.all()) {
             for (String group : pest.stageGroups()) {

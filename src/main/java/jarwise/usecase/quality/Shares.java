@@ -62,10 +62,8 @@ record Shares(SiteRules rules, LocalDate today) {
 
     private MeasuredShare share(Kind kind, Owner owner, List<KnownReading> readings) {
         KnownFinds finds = KnownFinds.sum(readings.stream().map(KnownReading::finds).toList());
-        FoundShare share =
-                FoundShare.of(finds.found(), finds.known(), EnoughReadings.LEVEL);
-        boolean tells =
-                EnoughReadings.tells(finds.readings(), share.lower(), share.upper());
+        FoundShare share = FoundShare.of(finds.found(), finds.known(), EnoughReadings.LEVEL);
+        boolean tells = EnoughReadings.tells(finds.readings(), share.lower(), share.upper());
         return new MeasuredShare(
                 kind,
                 owner.whose(),

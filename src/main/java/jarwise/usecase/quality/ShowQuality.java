@@ -37,8 +37,7 @@ public record ShowQuality(SiteCounts counts, SampleStore samples) {
             Set.of(SampleRole.SEEDED, SampleRole.SPIKE, SampleRole.BLANK, SampleRole.RECOUNT);
 
     private static final Comparator<Recount> NEWEST =
-            Comparator.comparing(
-                            (Recount one) -> one.again().collectedOn().orElse(LocalDate.MIN))
+            Comparator.comparing((Recount one) -> one.again().collectedOn().orElse(LocalDate.MIN))
                     .reversed()
                     .thenComparing(one -> one.again().code());
 
@@ -76,8 +75,7 @@ public record ShowQuality(SiteCounts counts, SampleStore samples) {
                 rules);
     }
 
-    private static Predicate<KnownReading> is(
-            Map<SampleCode, SampleRole> roles, SampleRole role) {
+    private static Predicate<KnownReading> is(Map<SampleCode, SampleRole> roles, SampleRole role) {
         return reading -> roles.get(reading.sample()) == role;
     }
 
@@ -93,8 +91,7 @@ public record ShowQuality(SiteCounts counts, SampleStore samples) {
                         .toList();
         Map<SampleCode, TalliedSample> first =
                 samples.tallied(nursery, bases).stream()
-                        .collect(
-                                Collectors.toMap(one -> one.sample().code(), Function.identity()));
+                        .collect(Collectors.toMap(one -> one.sample().code(), Function.identity()));
         return new Recounts(pests).of(again, first);
     }
 
@@ -120,10 +117,7 @@ public record ShowQuality(SiteCounts counts, SampleStore samples) {
                                                             swap ? other : one,
                                                             swap ? one : other),
                                                     key -> new ArrayList<>())
-                                            .add(
-                                                    swap
-                                                            ? swapped(pair)
-                                                            : pair));
+                                            .add(swap ? swapped(pair) : pair));
         }
         return pairs.entrySet().stream()
                 .map(

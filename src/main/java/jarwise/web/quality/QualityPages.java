@@ -68,8 +68,7 @@ public final class QualityPages implements Pages {
 
     private void show(Context http, Frame frame, Form form) {
         QualityView view =
-                new QualityView(
-                        frame, quality.run(slug(frame), frame.now().toLocalDate()), form);
+                new QualityView(frame, quality.run(slug(frame), frame.now().toLocalDate()), form);
         kit.templates().answer(http, "quality.jte", Map.of("frame", frame, "view", view));
     }
 

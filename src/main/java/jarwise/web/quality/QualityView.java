@@ -15,7 +15,6 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What the quality page shows, in the reader's words. */
 public final class QualityView {
@@ -206,31 +205,18 @@ public final class QualityView {
 
     /** {@return blanks in which anything was found} */
     public List<Carried> carried() {
-        return quality.blanks().withFinds().stream()
-                .map(
-                        blank ->
-                                new Carried(
-                                        blank.sample().code().text(),
-                                        blank.sample().collectedOn().map(frame::day).orElse(""),
-                                        blank.individuals().entrySet().stream()
-                                                .map(
-                                                        found ->
-                                                                frame.say(
-                                                                        "quality.blanks.found",
-                                                                        words.figures()
-                                                                                .whole(
-                                                                                        found
-                                                                                                .getValue()),
-                                                                        words.finding()
-                                                                                .stage(
-                                                                                        found.getKey()
-                                                                                                .lifeStage()),
-                                                                        words.finding()
-                                                                                .pest(
-                                                                                        found.getKey()
-                                                                                                .pest())))
-                                                .collect(Collectors.joining(", "))))
-                .toList();
+        return quality.blanks().withFinds().stream().map(this::carried).toList();
+    }
+
+    private Carried carried(Blanks.Carried blank) {
+        List<String> found =
+                blank.individuals().entrySet().stream()
+                        .map(one -> words.found(one.getKey(), one.getValue()))
+                        .toList();
+        return new Carried(
+                blank.sample().code().text(),
+                blank.sample().collectedOn().map(frame::day).orElse(""),
+                words.finding().list(found));
     }
 
     /** {@return why the page says so} */

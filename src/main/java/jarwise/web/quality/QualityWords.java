@@ -6,6 +6,7 @@ import jarwise.render.finding.FindingWords;
 import jarwise.render.words.Days;
 import jarwise.render.words.Figures;
 import jarwise.sample.DetectionValue;
+import jarwise.tally.StageKey;
 import jarwise.usecase.quality.KnownFinds;
 import jarwise.usecase.quality.MeasuredShare;
 import jarwise.web.Frame;
@@ -30,6 +31,15 @@ record QualityWords(Frame frame, Pests pests) {
     /** {@return "larvae of western flower thrips"} */
     String subject(Subject subject) {
         return finding().subject(subject);
+    }
+
+    /** {@return "1 second-stage larva of western flower thrips"} */
+    String found(StageKey stage, long individuals) {
+        return frame.say(
+                "quality.blanks.found",
+                figures().whole(individuals),
+                finding().stage(stage.lifeStage()),
+                finding().pest(stage.pest()));
     }
 
     /** {@return "SC-2" or "soap"} */

@@ -16,6 +16,9 @@ public final class RecountRows {
     /** Expected share of pairs outside the band of chance. */
     private static final double OUTSIDE = 0.05;
 
+    /** Limits farther apart than that are not shown as a figure. */
+    private static final double TOO_FAR = 5;
+
     private final Quality quality;
     private final QualityWords words;
 
@@ -41,28 +44,29 @@ public final class RecountRows {
     }
 
     private Row row(ReaderAgreement agreement) {
-        String ratio =
-                agreement
-                        .ratio()
-                        .map(
-                                found ->
-                                        words.frame()
-                                                .say(
-                                                        "quality.agreement.ratio",
-                                                        whole(Math.round(100 * found.estimate())),
-                                                        whole((long) Math.floor(100 * found.lower())),
-                                                        whole((long) Math.ceil(100 * found.upper()))))
-                        .orElse("");
         return new Row(
                 words.frame().say("quality.agreement.readers", agreement.other(), agreement.one()),
                 words.subject(agreement.subject()),
-                ratio,
+                agreement.ratio().map(ratio -> ratio(ratio, agreement.one())).orElse(""),
                 words.frame()
                         .say(
                                 "quality.agreement.pairs",
                                 whole(agreement.pairs().size()),
                                 whole(agreement.empty())),
                 beyond(agreement));
+    }
+
+    private String ratio(ReaderAgreement.Ratio ratio, String one) {
+        if (ratio.upper() > TOO_FAR * ratio.lower()) {
+            return words.frame().say("quality.agreement.not-yet");
+        }
+        return words.frame()
+                .say(
+                        "quality.agreement.ratio",
+                        whole(Math.round(100 * ratio.estimate())),
+                        whole((long) Math.floor(100 * ratio.lower())),
+                        whole((long) Math.ceil(100 * ratio.upper())),
+                        one);
     }
 
     private String beyond(ReaderAgreement agreement) {
@@ -173,7 +177,7 @@ public final class RecountRows {
         }
         String counts =
                 done.counts().entrySet().stream()
-                        .filter(entry -> entry.getValue().first() + entry.getValue().second() > 0)
+                        .filter(entry -> anyFound(entry.getValue()))
                         .map(
                                 entry ->
                                         words.frame()
@@ -184,6 +188,10 @@ public final class RecountRows {
                         .sorted()
                         .collect(Collectors.joining("; "));
         return counts.isEmpty() ? words.frame().say("quality.recount.none") : counts;
+    }
+
+    private static boolean anyFound(CountPair pair) {
+        return pair.first() + pair.second() > 0;
     }
 
     private String pair(CountPair pair) {

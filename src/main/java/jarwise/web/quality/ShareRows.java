@@ -142,7 +142,8 @@ final class ShareRows {
                         words.ofHundred(share.estimate().share()),
                         words.limits(share.estimate().lower(), share.estimate().upper()),
                         share.inUse()
-                                .map(value -> words.frame().say("quality.tip.use", words.value(value)))
+                                .map(words::value)
+                                .map(value -> words.frame().say("quality.tip.use", value))
                                 .orElse(words.frame().say("quality.none-in-use")));
     }
 

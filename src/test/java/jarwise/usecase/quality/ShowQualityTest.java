@@ -68,8 +68,7 @@ class ShowQualityTest {
         assertThat(share.kind()).isEqualTo(DetectionValue.Kind.READER);
         assertThat(share.whose()).isEqualTo("SC-1");
         assertThat(share.subject()).isEqualTo(LARVAE);
-        assertThat(share.finds())
-                .contains(new KnownFinds(3, 24, 30, 0, DAY, DAY.plusDays(40)));
+        assertThat(share.finds()).contains(new KnownFinds(3, 24, 30, 0, DAY, DAY.plusDays(40)));
         // Beta(24.5, 6.5): the mean by hand, the limits from SciPy's beta.ppf (own arithmetic)
         assertThat(share.estimate().share()).isCloseTo(24.5 / 31, within(1e-12));
         assertThat(share.estimate().adopted().found()).isEqualTo(24);
