@@ -223,7 +223,8 @@ public final class Program implements AutoCloseable {
     }
 
     private QualityPages qualityPages(Server.Kit kit, SiteCounts counts) {
-        ShowQuality quality = new ShowQuality(counts, new SampleStore(database));
+        ShowQuality quality =
+                new ShowQuality(counts, new SampleStore(database), new EventStore(database));
         return new QualityPages(
                 kit,
                 quality,

@@ -29,7 +29,7 @@ final class EnoughReadings {
 
     /** {@return readings in all that would tell, if they go on like these} */
     static OptionalInt needed(KnownFinds so) {
-        for (int readings = LEAST; readings <= MOST; readings++) {
+        for (int readings = Math.max(LEAST, so.readings() + 1); readings <= MOST; readings++) {
             double times = readings / (double) so.readings();
             long known = Math.round(so.known() * times);
             long found = Math.min(known, Math.round(so.found() * times));

@@ -21,6 +21,8 @@ import java.util.TreeMap;
  * @param finds readings of known numbers, all together; empty where only washes again tell
  * @param washSeries jars that were washed again
  * @param estimate the share with its limits
+ * @param readersApart whether what readers overlook is kept apart from it: false for a wash that
+ *     was counted by somebody whose own share nobody has measured
  * @param months readings of known numbers, month by month
  * @param readingsNeeded readings in all that would tell, where these do not; empty where they do,
  *     and where no number that anybody would read does
@@ -33,6 +35,7 @@ public record MeasuredShare(
         Optional<KnownFinds> finds,
         int washSeries,
         Estimate estimate,
+        boolean readersApart,
         SortedMap<YearMonth, KnownFinds> months,
         OptionalInt readingsNeeded,
         Optional<DetectionValue> inUse) {

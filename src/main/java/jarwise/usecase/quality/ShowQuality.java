@@ -9,32 +9,41 @@ import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
 import jarwise.stats.agreement.CountPair;
 import jarwise.stats.agreement.CountingBand;
+import jarwise.store.EventStore;
 import jarwise.store.SampleStore;
 import jarwise.store.TalliedSample;
+import jarwise.tally.Facts;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.findings.SiteRules;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Works out how far the counts of a site can be trusted.
  *
  * @param counts what the site has chosen
  * @param samples checks of the work
+ * @param events what steps noted
  */
-public record ShowQuality(SiteCounts counts, SampleStore samples) {
+public record ShowQuality(SiteCounts counts, SampleStore samples, EventStore events) {
 
     private static final Set<SampleRole> CHECKS =
-            Set.of(SampleRole.SEEDED, SampleRole.SPIKE, SampleRole.BLANK, SampleRole.RECOUNT);
+            Set.of(
+                    SampleRole.SEEDED,
+                    SampleRole.SPIKE,
+                    SampleRole.BLANK,
+                    SampleRole.RECOUNT,
+                    SampleRole.REPEAT_WASH);
 
     private static final Comparator<Recount> NEWEST =
             Comparator.comparing((Recount one) -> one.again().collectedOn().orElse(LocalDate.MIN))
@@ -64,7 +73,8 @@ public record ShowQuality(SiteCounts counts, SampleStore samples) {
         List<MeasuredShare> measured =
                 shares.of(
                         readings.stream().filter(is(roles, SampleRole.SEEDED)).toList(),
-                        readings.stream().filter(is(roles, SampleRole.SPIKE)).toList());
+                        readings.stream().filter(is(roles, SampleRole.SPIKE)).toList(),
+                        series(nursery, of(checks, SampleRole.REPEAT_WASH)));
         List<Recount> recounts = recounts(nursery, rules.pests(), of(checks, SampleRole.RECOUNT));
         return new Quality(
                 measured,
@@ -83,15 +93,34 @@ public record ShowQuality(SiteCounts counts, SampleStore samples) {
         return checks.stream().filter(one -> one.sample().role() == role).toList();
     }
 
+    private List<WashSeries> series(String nursery, List<TalliedSample> further) {
+        Map<WashSeries.Place, TalliedSample> washes = new HashMap<>();
+        for (TalliedSample wash : further) {
+            place(nursery, wash.sample().code()).ifPresent(place -> washes.put(place, wash));
+        }
+        return WashSeries.of(
+                byCode(nursery, washes.keySet().stream().map(WashSeries.Place::base)), washes);
+    }
+
+    private Optional<WashSeries.Place> place(String nursery, SampleCode code) {
+        Map<String, String> notes = events.fold(nursery, code).map(StepNotes::of).orElse(Map.of());
+        String base = notes.getOrDefault(Facts.REPEAT_OF, "");
+        String number = notes.getOrDefault(Facts.WASH_NUMBER, "");
+        return base.isEmpty() || !number.matches("[2-9]")
+                ? Optional.empty()
+                : Optional.of(new WashSeries.Place(new SampleCode(base), Integer.parseInt(number)));
+    }
+
+    private Map<SampleCode, TalliedSample> byCode(String nursery, Stream<SampleCode> codes) {
+        Map<SampleCode, TalliedSample> found = new TreeMap<>();
+        samples.tallied(nursery, codes.distinct().toList())
+                .forEach(one -> found.put(one.sample().code(), one));
+        return found;
+    }
+
     private List<Recount> recounts(String nursery, Pests pests, List<TalliedSample> again) {
-        List<SampleCode> bases =
-                again.stream()
-                        .flatMap(one -> one.sample().recountOf().stream())
-                        .distinct()
-                        .toList();
         Map<SampleCode, TalliedSample> first =
-                samples.tallied(nursery, bases).stream()
-                        .collect(Collectors.toMap(one -> one.sample().code(), Function.identity()));
+                byCode(nursery, again.stream().flatMap(one -> one.sample().recountOf().stream()));
         return new Recounts(pests).of(again, first);
     }
 

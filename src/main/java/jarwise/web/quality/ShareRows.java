@@ -82,6 +82,9 @@ final class ShareRows {
         if (share.washSeries() > 0) {
             more += ", " + words.figures().counted("quality.washes.count", share.washSeries());
         }
+        if (!share.readersApart()) {
+            more += "; " + words.frame().say("quality.with-reader");
+        }
         if (finds.falseFinds() > 0) {
             more += ", " + words.figures().counted("quality.false.count", finds.falseFinds());
         }

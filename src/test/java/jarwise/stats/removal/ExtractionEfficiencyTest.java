@@ -45,6 +45,48 @@ class ExtractionEfficiencyTest {
         assertThat(efficiency.upper()).isCloseTo(row.number("upper95"), within(1e-6));
     }
 
+    static List<Row> imperfectReaders() {
+        return ReferenceTable.read("extraction-efficiency/imperfect-reader.csv");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("imperfectReaders")
+    void whatAReaderOverlooksIsNotTheWash(Row row) {
+        List<SpikeFinds> spikes =
+                Arrays.stream(row.text("spikes").split("\\|"))
+                        .map(text -> text.split(" "))
+                        .map(
+                                n ->
+                                        new SpikeFinds(
+                                                Long.parseLong(n[0]),
+                                                Long.parseLong(n[1]),
+                                                DetectionShare.measured(
+                                                        Long.parseLong(n[2]),
+                                                        Long.parseLong(n[3]))))
+                        .toList();
+        ExtractionEfficiency efficiency = ExtractionEfficiency.of(spikes, series(row), 0.95);
+
+        assertThat(efficiency.estimate()).isCloseTo(row.number("mean"), within(1e-5));
+        assertThat(efficiency.standardError()).isCloseTo(row.number("sd"), within(1e-5));
+        assertThat(efficiency.lower()).isCloseTo(row.number("lower95"), within(1e-5));
+        assertThat(efficiency.upper()).isCloseTo(row.number("upper95"), within(1e-5));
+    }
+
+    @Test
+    void aReaderWhoseShareIsKnownExactlyIsDividedOut() {
+        DetectionShare sharp = DetectionShare.measured(8_000_000, 10_000_000);
+        ExtractionEfficiency known =
+                ExtractionEfficiency.of(
+                        List.of(new SpikeFinds(12, 30, DetectionShare.known(0.8))),
+                        List.of(),
+                        0.95);
+        ExtractionEfficiency measured =
+                ExtractionEfficiency.of(List.of(new SpikeFinds(12, 30, sharp)), List.of(), 0.95);
+
+        assertThat(measured.estimate()).isCloseTo(known.estimate(), within(1e-5));
+        assertThat(known.estimate()).isBetween(0.45, 0.55);
+    }
+
     @Test
     void aSpikeAloneGoesOnAsItWasMeasured() {
         assertThat(ExtractionEfficiency.of(18, 24, List.of(), 0.95).share())

@@ -36,7 +36,8 @@ class ShowQualityTest {
     }
 
     private Quality quality() {
-        return new ShowQuality(site.counts, site.samples).run(TestSite.SLUG, DAY.plusDays(60));
+        return new ShowQuality(site.counts, site.samples, site.events)
+                .run(TestSite.SLUG, DAY.plusDays(60));
     }
 
     private MeasuredShare only() {
@@ -131,6 +132,52 @@ class ShowQualityTest {
         assertThat(quality().shares())
                 .extracting(MeasuredShare::whose)
                 .containsExactly("alcohol", "soap");
+    }
+
+    @Test
+    void whatTheReaderOverlooksIsTakenOutOfASpike() {
+        site.with(
+                seeded("S1", DAY, 8),
+                seeded("S2", DAY, 8),
+                known("P1", DAY, "spike").counted("larva1", 4),
+                known("P2", DAY, "spike").with(Facts.READER, "SC-2").counted("larva1", 4));
+        MeasuredShare soap = quality().shares().get(1);
+
+        // 8 of 20 alone would be about 0.40; SC-1 overlooks a fifth of what was there
+        assertThat(soap.finds().orElseThrow().found()).isEqualTo(8);
+        assertThat(soap.estimate().share()).isBetween(0.43, 0.48);
+        assertThat(soap.readersApart()).as("SC-2 was never measured").isFalse();
+    }
+
+    @Test
+    void washesOfOneJarTellWhatAWashBringsOff() {
+        site.with(
+                Jar.of("J1", DAY).counted("larva1", 38).counted("larva2", 0),
+                washedAgain("J1.w2", "2").counted("larva1", 26).counted("larva2", 0),
+                washedAgain("J1.w3", "3").counted("larva1", 12).counted("larva2", 0));
+        MeasuredShare soap = only();
+
+        assertThat(soap.kind()).isEqualTo(DetectionValue.Kind.EXTRACTION);
+        assertThat(soap.finds()).isEmpty();
+        assertThat(soap.washSeries()).isEqualTo(1);
+        // reference/extraction-efficiency/posterior.csv, third row
+        assertThat(soap.estimate().share()).isCloseTo(0.393567759443, within(1e-6));
+    }
+
+    @Test
+    void aSeriesWithAGapSaysNothing() {
+        site.with(
+                Jar.of("J1", DAY).counted("larva1", 38),
+                washedAgain("J1.w3", "3").counted("larva1", 12));
+
+        assertThat(quality().shares()).isEmpty();
+    }
+
+    private static Jar washedAgain(String code, String number) {
+        return Jar.of(code, DAY)
+                .with(Facts.ROLE, "repeat_wash")
+                .with(Facts.REPEAT_OF, "J1")
+                .with(Facts.WASH_NUMBER, number);
     }
 
     @Test
