@@ -41,6 +41,7 @@ import jarwise.usecase.paper.PrintLabels;
 import jarwise.usecase.paper.TypePaperSheet;
 import jarwise.usecase.planning.PlanRound;
 import jarwise.usecase.quality.AdoptMeasured;
+import jarwise.usecase.quality.DrawRecounts;
 import jarwise.usecase.quality.ShowQuality;
 import jarwise.usecase.rounds.RoundResult;
 import jarwise.usecase.rounds.RoundsToWalk;
@@ -182,9 +183,12 @@ public final class Program implements AutoCloseable {
         TreatmentStore treatments = new TreatmentStore(database);
         ShowFindings findings = new ShowFindings(counts, places, treatments);
         RoundStore rounds = new RoundStore(database);
+        DrawRecounts recounts =
+                new DrawRecounts(
+                        new SampleLog(database, clock), new SampleStore(database), places, counts);
         return List.of(
                 new HomePages(kit, site),
-                new SamplePages(kit, sampleDeeds(database, clock)),
+                new SamplePages(kit, sampleDeeds(database, clock, recounts)),
                 new SettingsPages(kit, new ShowSettings(database), settingsDeeds(database)),
                 new TodayPages(kit, today),
                 new MapPages(kit, new ShowMap(database, findings), mapDeeds(database)),
@@ -197,7 +201,7 @@ public final class Program implements AutoCloseable {
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
                 new WalkPages(kit, walkDeeds(database, clock)),
                 new MicroscopePages(kit, new ShowMicroscope(database)),
-                new ExchangePages(kit, new TakeEvents(database)),
+                new ExchangePages(kit, new TakeEvents(database, recounts)),
                 new PaperPages(
                         kit,
                         new ShowRounds(database),
@@ -283,7 +287,8 @@ public final class Program implements AutoCloseable {
                 new ChangePlaces(sites));
     }
 
-    private static SamplePages.Deeds sampleDeeds(Database database, InstantSource clock) {
+    private static SamplePages.Deeds sampleDeeds(
+            Database database, InstantSource clock, DrawRecounts recounts) {
         SampleLog log = new SampleLog(database, clock);
         SiteStore sites = new SiteStore(database);
         PestStore pests = new PestStore(database);
@@ -296,7 +301,7 @@ public final class Program implements AutoCloseable {
                         new EventStore(database)),
                 new ShowSample(new EventStore(database), new SettingsStore(database), pests),
                 new RecordSample(log, sites, pests),
-                new EnterCounts(log, pests),
+                new EnterCounts(log, pests, recounts),
                 new CorrectCount(log),
                 new VoidCount(log),
                 new CorrectSample(log),

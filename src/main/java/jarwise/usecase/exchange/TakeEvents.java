@@ -13,6 +13,7 @@ import jarwise.tally.Deed;
 import jarwise.tally.Facts;
 import jarwise.tally.SampleEvent;
 import jarwise.tally.SampleFold;
+import jarwise.usecase.samples.FirstCounts;
 import jarwise.wire.exchange.EventBatch;
 import jarwise.wire.exchange.ExchangeJson;
 import java.time.DateTimeException;
@@ -39,12 +40,19 @@ public final class TakeEvents {
     private final EventStore events;
     private final SampleStore samples;
     private final PestStore pests;
+    private final FirstCounts first;
 
-    public TakeEvents(Database database) {
+    /**
+     * Takes events into a database.
+     *
+     * @param first acts on filters that are counted for the first time
+     */
+    public TakeEvents(Database database, FirstCounts first) {
         this.database = database;
         this.events = new EventStore(database);
         this.samples = new SampleStore(database);
         this.pests = new PestStore(database);
+        this.first = first;
     }
 
     /**
@@ -64,7 +72,10 @@ public final class TakeEvents {
                 () -> {
                     events.holdOthersBack();
                     check(nursery, batch.events());
-                    events.append(nursery, batch.events());
+                    first.around(
+                            nursery,
+                            batch.events().stream().map(SampleEvent::sample).toList(),
+                            () -> events.append(nursery, batch.events()));
                     return events.completeUpTo(batch.device());
                 });
     }

@@ -20,8 +20,9 @@ import java.util.TreeMap;
  *
  * @param log where events go
  * @param pests what can be counted
+ * @param first acts on first counts
  */
-public record EnterCounts(SampleLog log, PestStore pests) {
+public record EnterCounts(SampleLog log, PestStore pests, FirstCounts first) {
 
     /**
      * Adds counts.
@@ -47,7 +48,9 @@ public record EnterCounts(SampleLog log, PestStore pests) {
                             .filter(key -> fold.tally().of(key).isPresent())
                             .forEach(key -> refuseTwice(fields, key));
                     fields.refuseIfAny();
-                    log.append(nursery, person, code, deeds(fold, counts, reading));
+                    List<Deed> deeds = deeds(fold, counts, reading);
+                    first.around(
+                            nursery, List.of(code), () -> log.append(nursery, person, code, deeds));
                     return code;
                 });
     }

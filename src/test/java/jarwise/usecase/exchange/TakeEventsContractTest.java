@@ -28,6 +28,7 @@ import jarwise.tally.EventId;
 import jarwise.tally.Facts;
 import jarwise.tally.SampleEvent;
 import jarwise.tally.SampleFold;
+import jarwise.usecase.samples.FirstCounts;
 import jarwise.wire.exchange.EventBatch;
 import jarwise.wire.pest.ShippedPests;
 import java.nio.file.Path;
@@ -89,7 +90,7 @@ class TakeEventsContractTest {
             events = new EventStore(database);
             Deed registered = step(Step.REGISTERED, Map.of(Facts.SAMPLING_UNITS, "10"));
             events.append(SLUG, List.of(event("desk-lane", 1, registered, at(0))));
-            take = new TakeEvents(database);
+            take = new TakeEvents(database, FirstCounts.UNWATCHED);
         }
 
         @AfterEach

@@ -65,7 +65,7 @@ class DeskDeedsTest {
     void aLostSampleTakesNoMoreCounts() {
         recorded(Map.of());
         new EndSample(log).run(SLUG, "SC-1", JAR, typed(Map.of("how", "lost", "reason", "lid")));
-        EnterCounts enter = new EnterCounts(log, new PestStore(database));
+        EnterCounts enter = new EnterCounts(log, new PestStore(database), FirstCounts.UNWATCHED);
 
         assertThatThrownBy(
                         () ->
