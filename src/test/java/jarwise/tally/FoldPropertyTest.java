@@ -6,7 +6,9 @@ import jarwise.wire.DeedJson;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -34,15 +36,33 @@ class FoldPropertyTest {
         StageKey key = new StageKey("FRANOC", "adult");
 
         events.add(
-                Events.event(
-                        "new",
-                        1,
-                        new Deed.Counted("FRANOC", "adult", 1, java.util.Optional.of("A1"))));
+                Events.event("new", 1, new Deed.Counted("FRANOC", "adult", 1, Optional.of("F6"))));
         Tally pressed = Tally.of(events, Events.STAGES);
         events.add(Events.event("new", 2, new Deed.Voided(new EventId("new", 1), "slip")));
 
         assertThat(pressed.of(key).orElseThrow()).isEqualTo(before.of(key).orElse(0) + 1);
+        assertThat(pressed.aside()).isEqualTo(before.aside());
         assertThat(Tally.of(events, Events.STAGES)).isEqualTo(before);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("jarwise.Seeds#some")
+    void aPressIsInUseOrAsideAndNeverBothOrLost(long seed) {
+        Random random = new Random(seed);
+        List<SampleEvent> events = new ArrayList<>(Events.random(random));
+        Tally before = Tally.of(events, Events.STAGES);
+
+        events.add(
+                Events.event("new", 1, new Deed.Counted("FRANOC", "adult", 2, Optional.of("A1"))));
+
+        assertThat(everything(Tally.of(events, Events.STAGES))).isEqualTo(everything(before) + 2);
+    }
+
+    private static long everything(Tally tally) {
+        return Stream.of(tally.individuals(), tally.aside())
+                .flatMap(counts -> counts.values().stream())
+                .mapToLong(Long::longValue)
+                .sum();
     }
 
     @ParameterizedTest(name = "seed {0}")

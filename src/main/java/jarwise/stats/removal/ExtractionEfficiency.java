@@ -99,11 +99,14 @@ public record ExtractionEfficiency(
         double mean = posterior.moment(1, peak, density) / mass;
         double square = posterior.moment(2, peak, density) / mass;
         double beyond = tail * density.integral();
+        double fromBelow = Posterior.share(density.inverseIntegral(beyond));
+        double fromAbove = Posterior.share(density.inverseIntegralFrom(beyond));
+        // Near a level of 0 both are the median, which rounding may put in the wrong order.
         return new ExtractionEfficiency(
                 mean,
                 Math.sqrt(Math.max(0, square - mean * mean)),
-                Posterior.share(density.inverseIntegral(beyond)),
-                Posterior.share(density.inverseIntegralFrom(beyond)));
+                Math.min(fromBelow, fromAbove),
+                Math.max(fromBelow, fromAbove));
     }
 
     /**
