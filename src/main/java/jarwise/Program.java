@@ -52,6 +52,7 @@ import jarwise.usecase.samples.CorrectCount;
 import jarwise.usecase.samples.CorrectSample;
 import jarwise.usecase.samples.EndSample;
 import jarwise.usecase.samples.EnterCounts;
+import jarwise.usecase.samples.IdentifyUnsure;
 import jarwise.usecase.samples.ListSamples;
 import jarwise.usecase.samples.RecordSample;
 import jarwise.usecase.samples.SampleLog;
@@ -306,7 +307,8 @@ public final class Program implements AutoCloseable {
                 new VoidCount(log),
                 new CorrectSample(log),
                 new EndSample(log),
-                new SettleQuestion(log));
+                new SettleQuestion(log),
+                new IdentifyUnsure(log, pests));
     }
 
     /**

@@ -83,14 +83,22 @@ record FilterCells(Map<String, Cell> byName, Optional<Set<String>> usable) {
     /**
      * Is a press kept, but in no estimate? So are those in cells that cannot be read, in passes
      * that were broken off, and of a device that read a cell again.
+     *
+     * @return why it is set aside; empty for a press in use
      */
-    boolean isAside(String device, Deed.Counted counted) {
+    Optional<AsideReason> aside(String device, Deed.Counted counted) {
         if (counted.filterCell().isEmpty()) {
-            return false;
+            return Optional.empty();
         }
         String name = counted.filterCell().get();
         Cell cell = byName.getOrDefault(name, Cell.UNSEEN);
-        return cell.obscured() || cell.isOfSecond(device) || !isUsable(name);
+        if (cell.obscured()) {
+            return Optional.of(AsideReason.OBSCURED);
+        }
+        if (cell.isOfSecond(device)) {
+            return Optional.of(AsideReason.READ_TWICE);
+        }
+        return isUsable(name) ? Optional.empty() : Optional.of(AsideReason.BROKEN_OFF);
     }
 
     private boolean isUsable(String name) {

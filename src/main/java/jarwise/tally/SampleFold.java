@@ -4,9 +4,11 @@ import jarwise.sample.CollectedSample;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleState;
 import jarwise.sample.Step;
+import jarwise.stats.filter.CellWalk;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +61,26 @@ public record SampleFold(
         CollectedSample sample =
                 reader.sample(timesOf(steps), tally, stateOf(steps, tally, facts(steps)));
         return new SampleFold(sample, tally, List.copyOf(questions), history(distinct));
+    }
+
+    /** {@return the events that no other one takes back or replaces, by identity} */
+    List<SampleEvent> standing() {
+        Set<EventId> slips = Tally.slips(history);
+        return history.stream()
+                .filter(event -> !slips.contains(event.id()))
+                .sorted(Comparator.comparing(SampleEvent::id))
+                .toList();
+    }
+
+    /** {@return the passes in which the filter was read; empty where nobody noted them} */
+    Optional<CellWalk> walk() {
+        Map<Step, SampleEvent> steps = new EnumMap<>(Step.class);
+        for (SampleEvent event : standing()) {
+            if (event.deed() instanceof Deed.StepTaken taken) {
+                steps.putIfAbsent(taken.step(), event);
+            }
+        }
+        return new FactReader(sample.code(), facts(steps), Map.of()).walk();
     }
 
     private static Map<String, String> facts(SampleEvent event) {
@@ -136,9 +158,7 @@ public record SampleFold(
 
     private static List<SampleEvent> history(Map<EventId, SampleEvent> distinct) {
         return distinct.values().stream()
-                .sorted(
-                        java.util.Comparator.comparing(SampleEvent::at)
-                                .thenComparing(SampleEvent::id))
+                .sorted(Comparator.comparing(SampleEvent::at).thenComparing(SampleEvent::id))
                 .toList();
     }
 }

@@ -64,7 +64,7 @@ public record Tally(
         for (SampleEvent event : standing) {
             if (event.deed() instanceof Deed.Counted counted) {
                 StageKey key = new StageKey(counted.pest(), counted.lifeStage());
-                boolean apart = cells.isAside(event.id().device(), counted);
+                boolean apart = cells.aside(event.id().device(), counted).isPresent();
                 (apart ? aside : individuals).merge(key, counted.individuals(), Long::sum);
                 byCell |= counted.filterCell().isPresent();
             } else if (event.deed() instanceof Deed.FilterDone filter) {

@@ -42,7 +42,7 @@ public record DeedWords(Frame frame, Pests pests) {
             return step(step);
         }
         if (deed instanceof Deed.Voided voided) {
-            return frame.say("deed.voided", voided.slip().sequence(), voided.reason());
+            return frame.say("deed.voided", voided.slip().sequence(), reason(voided.reason()));
         }
         if (deed instanceof Deed.FilterDone done) {
             String names =
@@ -57,6 +57,12 @@ public record DeedWords(Frame frame, Pests pests) {
         }
         Deed.CellDone cell = (Deed.CellDone) deed;
         return frame.say(cell.obscured() ? "deed.cell.obscured" : "deed.cell", cell.filterCell());
+    }
+
+    /** Reasons that the program gives by itself are kept as one word and said in any language. */
+    private String reason(String reason) {
+        String key = "deed.reason." + reason;
+        return frame.words().has(key) ? frame.say(key) : reason;
     }
 
     private String step(Deed.StepTaken step) {

@@ -4,12 +4,15 @@ import jarwise.render.words.Figures;
 import jarwise.tally.Deed;
 import jarwise.tally.EventId;
 import jarwise.tally.SampleEvent;
+import jarwise.usecase.samples.IdentifyUnsure;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One row of the history: one event, or a run of what one person recorded cell by cell, which would
@@ -34,17 +37,24 @@ public record HistoryRow(List<SampleEvent> events) {
         history.forEach(event -> byId.put(event.id(), event));
         List<SampleEvent> newestFirst = new ArrayList<>(history);
         Collections.reverse(newestFirst);
+        Set<String> identified =
+                history.stream()
+                        .filter(HistoryRow::identifies)
+                        .map(HistoryRow::batch)
+                        .collect(Collectors.toSet());
         List<HistoryRow> rows = new ArrayList<>();
         List<SampleEvent> run = new ArrayList<>();
+        String kind = "";
         for (SampleEvent event : newestFirst) {
-            boolean goesOn = cell(event, byId).isPresent() && (run.isEmpty() || fits(run, event));
-            if (!goesOn) {
+            String own = identified.contains(batch(event)) ? batch(event) : kind(event, byId);
+            if (!own.equals(kind) || !fits(run, event)) {
                 close(rows, run);
             }
-            if (cell(event, byId).isPresent()) {
-                run.add(event);
-            } else {
+            kind = own;
+            if (own.isEmpty()) {
                 rows.add(new HistoryRow(List.of(event)));
+            } else {
+                run.add(event);
             }
         }
         close(rows, run);
@@ -58,7 +68,24 @@ public record HistoryRow(List<SampleEvent> events) {
         }
     }
 
+    /** What is done at once by one form of the desk. */
+    private static String batch(SampleEvent event) {
+        return event.id().device() + " " + event.at();
+    }
+
+    private static boolean identifies(SampleEvent event) {
+        return event.deed() instanceof Deed.Voided voided
+                && voided.reason().equals(IdentifyUnsure.REASON);
+    }
+
+    private static String kind(SampleEvent event, Map<EventId, SampleEvent> byId) {
+        return cell(event, byId).isPresent() ? "cell" : "";
+    }
+
     private static boolean fits(List<SampleEvent> run, SampleEvent event) {
+        if (run.isEmpty()) {
+            return true;
+        }
         SampleEvent last = run.get(0);
         return last.person().equals(event.person())
                 && last.id().device().equals(event.id().device());
@@ -98,6 +125,25 @@ public record HistoryRow(List<SampleEvent> events) {
 
     /** {@return the run in one line, such as "read cell by cell: 24 cells, 31 entries"} */
     public String summary(DeedWords words) {
+        return events.stream().anyMatch(HistoryRow::identifies)
+                ? words.frame().say("deed.identified", named(words))
+                : cells(words);
+    }
+
+    /** What unsure individuals turned out to be, the earliest first. */
+    private String named(DeedWords words) {
+        List<SampleEvent> earliestFirst = new ArrayList<>(events);
+        Collections.reverse(earliestFirst);
+        return earliestFirst.stream()
+                .filter(
+                        event ->
+                                event.deed() instanceof Deed.Counted counted
+                                        && !counted.pest().equals(IdentifyUnsure.UNSURE))
+                .map(words::say)
+                .collect(Collectors.joining("; "));
+    }
+
+    private String cells(DeedWords words) {
         Figures figures = new Figures(words.frame().words());
         long cells =
                 events.stream()

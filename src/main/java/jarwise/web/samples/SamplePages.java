@@ -17,6 +17,7 @@ import jarwise.usecase.samples.CorrectCount;
 import jarwise.usecase.samples.CorrectSample;
 import jarwise.usecase.samples.EndSample;
 import jarwise.usecase.samples.EnterCounts;
+import jarwise.usecase.samples.IdentifyUnsure;
 import jarwise.usecase.samples.ListSamples;
 import jarwise.usecase.samples.RecordSample;
 import jarwise.usecase.samples.SettleQuestion;
@@ -59,7 +60,8 @@ public final class SamplePages implements Pages {
             VoidCount voidCount,
             CorrectSample correct,
             EndSample end,
-            SettleQuestion settle) {}
+            SettleQuestion settle,
+            IdentifyUnsure identify) {}
 
     /** One thing done to one sample. */
     private interface Change {
@@ -85,6 +87,10 @@ public final class SamplePages implements Pages {
                 "void",
                 (n, p, code, fields) -> deeds.voidCount().run(n, p, code, stage(fields), fields));
         change(routes, "settle", (n, p, code, fields) -> settle(n, p, code, fields));
+        change(
+                routes,
+                "identify",
+                (n, p, code, fields) -> deeds.identify().run(n, p, code, fields));
         routes.post("/{nursery}/sample/time", this::time);
     }
 

@@ -179,6 +179,16 @@ public record SampleView(
         return stages;
     }
 
+    /** {@return what is unsure, and what it can turn out to be} */
+    public UnsureView unsure() {
+        return new UnsureView(frame, shown);
+    }
+
+    /** {@return what was counted and is in no number} */
+    public AsideView aside() {
+        return new AsideView(frame, shown);
+    }
+
     /** {@return a fact of the sample as it may be corrected} */
     public String fact(String name) {
         return form.named("correct")

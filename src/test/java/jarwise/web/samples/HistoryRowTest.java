@@ -52,6 +52,27 @@ class HistoryRowTest {
     }
 
     @Test
+    void whatWasIdentifiedAtOnceIsOneLineThatSaysAsWhat() {
+        List<SampleEvent> history =
+                List.of(
+                        Events.event("bench", 1, new Deed.CellDone("A1", false)),
+                        atOnce(1, new Deed.Voided(new EventId("bench", 7), "identified")),
+                        atOnce(2, new Deed.Counted("FRANOC", "adult", 1, Optional.of("A1"))),
+                        atOnce(3, new Deed.Counted("unsure", "any", 2, Optional.of("A1"))));
+
+        List<HistoryRow> rows = HistoryRow.of(history);
+
+        assertThat(rows).hasSize(2);
+        assertThat(rows.get(0).summary(new DeedWords(FRAME, new Pests(List.of()))))
+                .isEqualTo("unsure, identified: 1 × adult, FRANOC, cell A1");
+    }
+
+    private static SampleEvent atOnce(long sequence, Deed deed) {
+        EventId id = new EventId("desk", sequence);
+        return new SampleEvent(id, Events.JAR, Events.AT, "SC-2", Optional.empty(), deed);
+    }
+
+    @Test
     void anotherDeviceAndACountWithoutACellStandApart() {
         List<SampleEvent> history =
                 List.of(
