@@ -192,6 +192,20 @@ final class FilledData {
                 .with("let_in_at", AT)
                 .with("last_seen_at", AT)
                 .insert(handle);
+        row("photo")
+                .with("sha256", "ab".repeat(32))
+                .with("media_type", "image/png")
+                .with("content", "AP8H")
+                .with("taken_at", AT)
+                .insert(handle);
+        row("seeded_filter")
+                .with("code", "7K4-M9QS")
+                .with("name", ODD)
+                .with("placed", "[]")
+                .with("made_on", DAY)
+                .with("made_by", "ES-1")
+                .with("recorded_at", AT)
+                .insert(handle);
         row("calendar_feed").with("token", "t").with("opened_at", AT).insert(handle);
         row("calendar_entry")
                 .with("about", "reading 2026-05-07 P1-B3")
