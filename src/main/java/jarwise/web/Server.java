@@ -22,6 +22,7 @@ import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
+import org.eclipse.jetty.io.EofException;
 
 /** The web server: pages on this machine's own address, and in the local network if asked to. */
 public final class Server implements AutoCloseable {
@@ -166,6 +167,11 @@ public final class Server implements AutoCloseable {
     private void ourFault(Context http, Exception fault) {
         if (tooLarge(fault)) {
             httpFault(http, new HttpResponseException(413, "", Map.of()));
+            return;
+        }
+        if (fault instanceof EofException) {
+            LOG.log(Level.INFO, "The line broke while {0} was sent", http.path());
+            httpFault(http, new HttpResponseException(400, "", Map.of()));
             return;
         }
         LOG.log(Level.SEVERE, "While answering " + http.path(), fault);

@@ -14,6 +14,7 @@ import jarwise.tally.SampleEvent;
 import jarwise.wire.pest.ShippedPests;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Data to which faults are done. */
 final class FaultyData {
@@ -33,6 +34,23 @@ final class FaultyData {
     static SampleEvent press(long sequence) {
         return Events.event(
                 "tablet", sequence, new Deed.Counted("FRANOC", "adult", 1, Optional.of("A1")));
+    }
+
+    /** Works on a file that cannot grow. The limit belongs to the connection of one transaction. */
+    static <T> T withoutRoom(Database database, Supplier<T> work) {
+        return database.write(
+                handle -> {
+                    long pages = handle.createQuery("pragma page_count").mapTo(Long.class).one();
+                    long most = Long.MAX_VALUE >> 33;
+                    handle.createQuery("pragma max_page_count = " + pages).mapTo(Long.class).one();
+                    try {
+                        return work.get();
+                    } finally {
+                        handle.createQuery("pragma max_page_count = " + most)
+                                .mapTo(Long.class)
+                                .one();
+                    }
+                });
     }
 
     /** {@return what a scout reads of a fault} */

@@ -55,30 +55,16 @@ class StarvedDatabaseTest {
         List<SampleEvent> many =
                 LongStream.rangeClosed(2, 2_000).mapToObj(FaultyData::press).toList();
 
-        Refused refused = catchThrowableOfType(Refused.class, () -> appendWithoutRoom(many));
+        Refused refused =
+                catchThrowableOfType(
+                        Refused.class,
+                        () -> FaultyData.withoutRoom(database, () -> events.append(NURSERY, many)));
 
         assertThat(FaultyData.told(refused)).contains("disk is full").contains("nothing");
         assertThat(events.count()).as("nothing half written").isEqualTo(1);
         assertThat(events.firstBrokenLink()).isEmpty();
         assertThat(events.staleSamples(NURSERY)).isEmpty();
         assertThat(events.append(NURSERY, many)).as("works after room is made").isEqualTo(1_999);
-    }
-
-    /** The limit belongs to one connection, so both are done inside one transaction. */
-    private int appendWithoutRoom(List<SampleEvent> many) {
-        return database.write(
-                handle -> {
-                    long pages = handle.createQuery("pragma page_count").mapTo(Long.class).one();
-                    long most = Long.MAX_VALUE >> 33;
-                    handle.createQuery("pragma max_page_count = " + pages).mapTo(Long.class).one();
-                    try {
-                        return events.append(NURSERY, many);
-                    } finally {
-                        handle.createQuery("pragma max_page_count = " + most)
-                                .mapTo(Long.class)
-                                .one();
-                    }
-                });
     }
 
     @Test

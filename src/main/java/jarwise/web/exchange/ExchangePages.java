@@ -17,7 +17,7 @@ import jarwise.wire.exchange.ExchangeJson;
 public final class ExchangePages implements Pages {
 
     /** 500 events with every fact as long as it may be stay below. */
-    private static final int LARGEST_BYTES = 4 * 1024 * 1024;
+    private static final int LARGEST_MEGABYTES = 4;
 
     private final Server.Kit kit;
     private final TakeEvents take;
@@ -46,8 +46,8 @@ public final class ExchangePages implements Pages {
     }
 
     private static String body(Context http) {
-        if (http.bodyAsBytes().length > LARGEST_BYTES) {
-            throw new Refused(Message.of("fault.too-large"));
+        if (http.bodyAsBytes().length > LARGEST_MEGABYTES * 1024 * 1024) {
+            throw new Refused(Message.of("exchange.too-large", String.valueOf(LARGEST_MEGABYTES)));
         }
         return http.body();
     }
