@@ -1,5 +1,6 @@
 package jarwise.tally;
 
+import jarwise.base.InvalidInput;
 import jarwise.base.Require;
 import jarwise.sample.Step;
 import java.util.Map;
@@ -80,4 +81,38 @@ public sealed interface Deed {
      * @param obscured whether it could not be read
      */
     record CellDone(String filterCell, boolean obscured) implements Deed {}
+
+    /**
+     * A find was taken off the filter and kept, to be looked at again.
+     *
+     * @param filterCell where it lay
+     * @param number on the filter, from 1
+     * @param press the count that it belongs to, where it was counted
+     */
+    record VoucherKept(String filterCell, int number, Optional<EventId> press) implements Deed {
+
+        public VoucherKept {
+            Require.notBlank("filter_cell", filterCell);
+            Require.atLeast("number", number, 1);
+        }
+    }
+
+    /**
+     * A photo was taken of a find that was kept. The photo itself travels apart from this.
+     *
+     * @param voucher the event that says the find was kept
+     * @param sha256 hash of the photo, 64 hexadecimal digits
+     * @param bytes how large it is
+     */
+    record PhotoTaken(EventId voucher, String sha256, long bytes) implements Deed {
+
+        public PhotoTaken {
+            if (!sha256.matches("[0-9a-f]{64}")) {
+                throw new InvalidInput(
+                        "'sha256' is '%s'; it must be 64 hexadecimal digits, 0-9 and a-f."
+                                .formatted(sha256));
+            }
+            Require.atLeast("bytes", bytes, 1);
+        }
+    }
 }

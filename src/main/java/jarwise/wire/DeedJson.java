@@ -54,6 +54,10 @@ public final class DeedJson {
             node.put("deed", "cell_done");
             node.put("filter_cell", cell.filterCell());
             node.put("obscured", cell.obscured());
+        } else if (deed instanceof Deed.VoucherKept voucher) {
+            writeVoucher(node, voucher);
+        } else if (deed instanceof Deed.PhotoTaken photo) {
+            writePhoto(node, photo);
         }
         return node.toString();
     }
@@ -87,6 +91,12 @@ public final class DeedJson {
             case "reopened" -> new Deed.Reopened(id(node.path("done")), text(node, "reason"));
             case "cell_done" ->
                     new Deed.CellDone(text(node, "filter_cell"), node.path("obscured").asBoolean());
+            case "voucher_kept" -> readVoucher(node);
+            case "photo_taken" ->
+                    new Deed.PhotoTaken(
+                            id(node.path("voucher")),
+                            text(node, "sha256"),
+                            node.path("bytes").asLong(-1));
             default -> throw new InvalidInput("'%s' is no kind of event.".formatted(kind));
         };
     }
@@ -108,6 +118,27 @@ public final class DeedJson {
                 facts,
                 node.has("replaces") ? Optional.of(id(node.path("replaces"))) : Optional.empty(),
                 optional(node, "reason"));
+    }
+
+    private static void writeVoucher(ObjectNode node, Deed.VoucherKept voucher) {
+        node.put("deed", "voucher_kept");
+        node.put("filter_cell", voucher.filterCell());
+        node.put("number", voucher.number());
+        voucher.press().ifPresent(press -> node.set("press", id(press)));
+    }
+
+    private static Deed readVoucher(JsonNode node) {
+        return new Deed.VoucherKept(
+                text(node, "filter_cell"),
+                node.path("number").asInt(-1),
+                node.has("press") ? Optional.of(id(node.path("press"))) : Optional.empty());
+    }
+
+    private static void writePhoto(ObjectNode node, Deed.PhotoTaken photo) {
+        node.put("deed", "photo_taken");
+        node.set("voucher", id(photo.voucher()));
+        node.put("sha256", photo.sha256());
+        node.put("bytes", photo.bytes());
     }
 
     private static Step step(String word) {

@@ -65,7 +65,7 @@ public final class Events {
                 earlier.isEmpty()
                         ? new EventId("nobody", 1)
                         : earlier.get(random.nextInt(earlier.size())).id();
-        return switch (random.nextInt(10)) {
+        return switch (random.nextInt(12)) {
             case 0 -> new Deed.Voided(any, "slip");
             case 1 -> new Deed.FilterDone(Set.of(pest));
             case 2 -> new Deed.Reopened(any, "again");
@@ -76,6 +76,14 @@ public final class Events {
                             Map.of(Facts.SAMPLING_UNITS, String.valueOf(1 + random.nextInt(12))),
                             random.nextBoolean() ? Optional.of(any) : Optional.empty(),
                             Optional.empty());
+            case 5 ->
+                    new Deed.VoucherKept(
+                            cell.get(),
+                            1 + random.nextInt(3),
+                            random.nextBoolean() ? Optional.of(any) : Optional.empty());
+            case 6 ->
+                    new Deed.PhotoTaken(
+                            any, "%064x".formatted(random.nextInt()), 1 + random.nextInt(90_000));
             default -> new Deed.Counted(pest, stage, random.nextInt(3), cell);
         };
     }

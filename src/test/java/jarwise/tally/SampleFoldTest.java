@@ -143,6 +143,22 @@ class SampleFoldTest {
     }
 
     @Test
+    void aKeptFindAndItsPhotoCountNothingAndAreTakenBackLikeAnyEvent() {
+        SampleEvent press =
+                event("tablet", 1, new Deed.Counted("FRANOC", "adult", 1, Optional.of("A1")));
+        SampleEvent kept =
+                event("tablet", 2, new Deed.VoucherKept("A1", 1, Optional.of(press.id())));
+        SampleEvent photo =
+                event("tablet", 3, new Deed.PhotoTaken(kept.id(), "ab".repeat(32), 81_234));
+        SampleEvent slip = event("tablet", 4, new Deed.Voided(kept.id(), "not kept"));
+
+        assertThat(fold(press, kept, photo).tally()).isEqualTo(fold(press).tally());
+        assertThat(fold(press, kept, photo).standing()).containsExactly(press, kept, photo);
+        assertThat(fold(press, kept, photo, slip).standing()).containsExactly(press, photo, slip);
+        assertThat(fold(press, kept, photo, slip).history()).contains(kept);
+    }
+
+    @Test
     void aStepTypedInLaterSaysWhenItReallyWas() {
         Instant really = Instant.parse("2026-05-05T10:30:00Z");
         SampleFold fold = fold(step("desk", 1, Step.WASHED, Map.of(Facts.AT, really.toString())));

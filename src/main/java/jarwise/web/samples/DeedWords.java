@@ -55,6 +55,12 @@ public record DeedWords(Frame frame, Pests pests) {
         if (deed instanceof Deed.Reopened reopened) {
             return frame.say("deed.reopened", reopened.reason());
         }
+        if (deed instanceof Deed.VoucherKept voucher) {
+            return frame.say("deed.voucher", voucher.number(), voucher.filterCell());
+        }
+        if (deed instanceof Deed.PhotoTaken photo) {
+            return frame.say("deed.photo", photo.voucher().sequence());
+        }
         Deed.CellDone cell = (Deed.CellDone) deed;
         return frame.say(cell.obscured() ? "deed.cell.obscured" : "deed.cell", cell.filterCell());
     }

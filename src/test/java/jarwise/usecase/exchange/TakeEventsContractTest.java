@@ -170,6 +170,17 @@ class TakeEventsContractTest {
         }
 
         @Test
+        void aKeptFindAndItsPhotoAreOnRecord() {
+            SampleEvent kept =
+                    event(ONE, 1, new Deed.VoucherKept("D5", 1, Optional.empty()), at(1));
+            SampleEvent photo =
+                    event(ONE, 2, new Deed.PhotoTaken(kept.id(), "ab".repeat(32), 81_234), at(2));
+
+            assertThat(take.run(SLUG, batch(kept, photo))).isEqualTo(2);
+            assertThat(fold().history()).contains(kept, photo);
+        }
+
+        @Test
         void oneNumberIsNeverTwoSteps() {
             take.run(SLUG, batch(cut(ONE, 1, "10")));
 

@@ -94,6 +94,18 @@ class HistoryRowTest {
                 .isEqualTo(newestFirst);
     }
 
+    @Test
+    void aKeptFindAndItsPhotoAreSaid() {
+        SampleEvent kept =
+                Events.event("bench", 8, new Deed.VoucherKept("D5", 1, Optional.empty()));
+        SampleEvent photo =
+                Events.event("bench", 9, new Deed.PhotoTaken(kept.id(), "ab".repeat(32), 900));
+        DeedWords words = new DeedWords(FRAME, new Pests(List.of()));
+
+        assertThat(words.say(kept)).isEqualTo("specimen 1 kept, from cell D5");
+        assertThat(words.say(photo)).isEqualTo("photo of the specimen kept in no. 8");
+    }
+
     private static Deed pressed(String cell) {
         Optional<String> where = cell.isEmpty() ? Optional.empty() : Optional.of(cell);
         return new Deed.Counted("FRANOC", "adult", 1, where);

@@ -1,0 +1,4 @@
+@NullMarked
+package jarwise.wire;
+
+import org.jspecify.annotations.NullMarked;
