@@ -31,7 +31,8 @@ public final class MicroscopeJson {
         sheet.layout().rowLengths().forEach(root.putObject("layout").putArray("rows")::add);
         ArrayNode filters = root.putArray("filters");
         sheet.filters().forEach(filter -> filters.add(filter(filter)));
-        sheet.read().forEach(code -> root.withArray("/read").add(code.text()));
+        ArrayNode read = root.putArray("read");
+        sheet.read().forEach(code -> read.add(code.text()));
         root.putArray("seeded");
         writePests(root, sheet, visitor);
         sheet.usual().forEach(root.putArray("pests")::add);
