@@ -201,7 +201,7 @@ public final class Program implements AutoCloseable {
                 new ImportPages(
                         kit, new ImportDesk(database, clock), new UploadShelf(shelf, clock)),
                 new WalkPages(kit, walkDeeds(database, clock)),
-                new MicroscopePages(kit, new ShowMicroscope(database)),
+                new MicroscopePages(kit, new ShowMicroscope(database, counts)),
                 new ExchangePages(kit, new TakeEvents(database, recounts)),
                 new PaperPages(
                         kit,

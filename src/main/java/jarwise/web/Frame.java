@@ -4,12 +4,15 @@ import jarwise.pest.Pest;
 import jarwise.render.words.Days;
 import jarwise.render.words.Words;
 import jarwise.site.Nursery;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.zip.CRC32;
 
 /**
  * What every page needs around its own content.
@@ -60,7 +63,15 @@ public record Frame(
      * @param icon the filter as the browser's icon
      * @param importMap names of modules to addresses, as JSON
      */
-    public record Look(String style, String script, String icon, String importMap) {}
+    public record Look(String style, String script, String icon, String importMap) {
+
+        /** {@return tells one version of the program in the browser from another} */
+        public String program() {
+            CRC32 sum = new CRC32();
+            sum.update((style + script + importMap).getBytes(StandardCharsets.UTF_8));
+            return HexFormat.of().toHexDigits((int) sum.getValue());
+        }
+    }
 
     /** {@return what sentences about a site need where there is no page around them} */
     public static Frame withoutPage(Words words, Nursery nursery, ZonedDateTime now) {

@@ -3,14 +3,15 @@ package jarwise.usecase.microscope;
 import jarwise.decision.ActionThreshold;
 import jarwise.pest.Pest;
 import jarwise.pest.Pests;
-import jarwise.plan.PlannedJar;
 import jarwise.plan.RoundPlan;
 import jarwise.sample.CollectedSample;
 import jarwise.sample.ProtocolVersion;
 import jarwise.sample.Reader;
 import jarwise.sample.SampleCode;
+import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
 import jarwise.sample.SamplingMethod;
+import jarwise.sample.SeededFilter;
 import jarwise.stats.filter.FilterLayout;
 import jarwise.store.Database;
 import jarwise.store.EventStore;
@@ -19,12 +20,10 @@ import jarwise.store.ReaderStore;
 import jarwise.store.SampleStore;
 import jarwise.store.SettingsStore;
 import jarwise.store.work.RoundPlanStore;
-import jarwise.tally.SampleEvent;
+import jarwise.store.work.SeededFilterStore;
+import jarwise.usecase.findings.SiteCounts;
 import jarwise.wire.microscope.MicroscopeSheet;
-import jarwise.wire.microscope.MicroscopeSheet.FilterToRead;
-import jarwise.wire.microscope.MicroscopeSheet.Window;
-import java.nio.charset.StandardCharsets;
-import java.time.Instant;
+import jarwise.wire.microscope.MicroscopeSheet.Rules;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.Collection;
@@ -34,7 +33,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.zip.CRC32;
 
 /** Puts together what counting filters needs where there is no server. */
 public final class ShowMicroscope {
@@ -58,57 +56,92 @@ public final class ShowMicroscope {
     private static final Set<SampleState> READ =
             EnumSet.of(SampleState.READ, SampleState.PARTLY_READ);
 
+    /** Speeds older than this say little about today. */
+    private static final int DAYS_OF_SPEED = 180;
+
     private final SampleStore samples;
     private final EventStore events;
     private final RoundPlanStore plans;
     private final SettingsStore settings;
     private final PestStore pests;
     private final ReaderStore readers;
+    private final SeededFilterStore seeded;
+    private final SiteCounts counts;
 
-    public ShowMicroscope(Database database) {
+    public ShowMicroscope(Database database, SiteCounts counts) {
         this.samples = new SampleStore(database);
         this.events = new EventStore(database);
         this.plans = new RoundPlanStore(database);
         this.settings = new SettingsStore(database);
         this.pests = new PestStore(database);
         this.readers = new ReaderStore(database);
+        this.seeded = new SeededFilterStore(database);
+        this.counts = counts;
     }
 
-    /** {@return the filters to read at a moment, by the clocks of the site} */
-    public MicroscopeSheet run(String nursery, ZonedDateTime now) {
+    /**
+     * {@return the filters to read at a moment}
+     *
+     * @param nursery slug of the site
+     * @param reader who will read, where that is known: limits are for their eyes
+     * @param now by the clocks of the site
+     */
+    public MicroscopeSheet run(String nursery, Optional<String> reader, ZonedDateTime now) {
         LocalDate today = now.toLocalDate();
         ProtocolVersion protocol = settings.protocolOn(nursery, today);
-        FilterLayout layout = FilterLayout.ofCells(protocol.filterCells());
         Map<SampleCode, RoundPlan> rounds = rounds(nursery, today);
         List<CollectedSample> waiting =
                 samples.inStates(nursery, WAITING).stream()
                         .filter(sample -> sample.method() == SamplingMethod.WASH)
                         .filter(sample -> isOfNow(sample, rounds, today))
                         .toList();
-        Map<SampleCode, List<SampleEvent>> known =
-                events.ofSamples(nursery, waiting.stream().map(CollectedSample::code).toList());
         LookedFor lookedFor = LookedFor.of(samples, nursery, today, usual(nursery, today));
-        List<FilterToRead> filters =
-                waiting.stream()
-                        .map(
-                                sample ->
-                                        filter(
-                                                sample,
-                                                Optional.ofNullable(rounds.get(sample.code())),
-                                                window(sample, protocol),
-                                                lookedFor,
-                                                known))
-                        .toList();
+        Desk desk =
+                new Desk(
+                        protocol,
+                        rounds,
+                        samples.find(nursery, firstsOf(waiting)),
+                        lookedFor,
+                        new StopLimits(counts).run(nursery, counts.rules(nursery), today, reader),
+                        events.ofSamples(nursery, codes(waiting)));
         return new MicroscopeSheet(
-                layout,
-                filters,
+                FilterLayout.ofCells(protocol.filterCells()),
+                waiting.stream().map(desk::lay).toList(),
                 read(nursery, today),
+                seeded.all(nursery).stream().filter(filter -> isInUse(filter, today)).toList(),
                 pests.pests(),
                 lookedFor.usual(),
-                readers.readers(nursery).stream()
-                        .filter(Reader::active)
-                        .map(Reader::code)
-                        .toList());
+                people(nursery),
+                rules(ReadingRules.on(settings, nursery, today)),
+                secondsPerCell(nursery, today));
+    }
+
+    private static List<SampleCode> codes(List<CollectedSample> filters) {
+        return filters.stream().map(CollectedSample::code).toList();
+    }
+
+    private static List<SampleCode> firstsOf(List<CollectedSample> filters) {
+        return filters.stream().flatMap(filter -> filter.recountOf().stream()).distinct().toList();
+    }
+
+    private static boolean isInUse(SeededFilter filter, LocalDate today) {
+        return filter.retiredOn().filter(day -> !day.isAfter(today)).isEmpty();
+    }
+
+    private List<String> people(String nursery) {
+        return readers.readers(nursery).stream().filter(Reader::active).map(Reader::code).toList();
+    }
+
+    private static Rules rules(ReadingRules rules) {
+        return new Rules(rules.passes(), rules.wantedRelativeError(), rules.minutesAllowed());
+    }
+
+    private Map<String, Double> secondsPerCell(String nursery, LocalDate today) {
+        Map<String, Double> seconds = new HashMap<>();
+        seconds.put("", ReadingSpeed.USUAL.secondsPerCell());
+        ReadingSpeed.byReader(samples.between(nursery, today.minusDays(DAYS_OF_SPEED), today))
+                .forEach((reader, speed) -> seconds.put(reader, speed.secondsPerCell()));
+        return seconds;
     }
 
     private Map<SampleCode, RoundPlan> rounds(String nursery, LocalDate today) {
@@ -122,7 +155,8 @@ public final class ShowMicroscope {
     /** Jars of rounds that nobody walked, and filters long since dry, only hide the others. */
     private static boolean isOfNow(
             CollectedSample sample, Map<SampleCode, RoundPlan> rounds, LocalDate today) {
-        if (sample.state() == SampleState.PLANNED) {
+        boolean isFirst = sample.role() != SampleRole.RECOUNT;
+        if (isFirst && sample.state() == SampleState.PLANNED) {
             RoundPlan plan = rounds.get(sample.code());
             return plan != null && plan.day().isAfter(today.minusDays(DAYS_PLANNED));
         }
@@ -131,55 +165,12 @@ public final class ShowMicroscope {
                 .orElse(true);
     }
 
-    private static FilterToRead filter(
-            CollectedSample sample,
-            Optional<RoundPlan> round,
-            Optional<Window> window,
-            LookedFor lookedFor,
-            Map<SampleCode, List<SampleEvent>> known) {
-        SampleCode code = sample.code();
-        Optional<PlannedJar> jar =
-                round.flatMap(
-                        plan ->
-                                plan.jars().stream()
-                                        .filter(one -> one.code().equals(code))
-                                        .findAny());
-        return new FilterToRead(
-                sample,
-                jar,
-                round.map(plan -> plan.ofCrop().size()).orElse(0),
-                window,
-                lookedFor.on(sample),
-                drawnStart(code),
-                known.getOrDefault(code, List.of()));
-    }
-
-    private static Optional<Window> window(CollectedSample sample, ProtocolVersion protocol) {
-        return sample.times()
-                .washed()
-                .map(
-                        washed -> {
-                            Instant frozen = sample.times().freezerIn().orElse(washed);
-                            return new Window(
-                                    frozen.plus(protocol.freeze()),
-                                    washed.plus(protocol.readWithin()));
-                        });
-    }
-
-    /** Drawn from the code, so that every device walks the same filter in the same order. */
-    private static int drawnStart(SampleCode code) {
-        CRC32 sum = new CRC32();
-        sum.update(code.text().getBytes(StandardCharsets.UTF_8));
-        return (int) (sum.getValue() & Integer.MAX_VALUE);
-    }
-
-    private List<SampleCode> read(String nursery, LocalDate today) {
+    private List<CollectedSample> read(String nursery, LocalDate today) {
         Collection<CollectedSample> lately =
                 samples.between(nursery, today.minusDays(DAYS_READ), today);
         return lately.stream()
                 .filter(sample -> READ.contains(sample.state()))
                 .filter(sample -> sample.method() == SamplingMethod.WASH)
-                .map(CollectedSample::code)
                 .toList();
     }
 

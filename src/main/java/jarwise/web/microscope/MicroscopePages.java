@@ -13,6 +13,7 @@ import jarwise.web.Server;
 import jarwise.wire.microscope.MicroscopeJson;
 import jarwise.wire.microscope.MicroscopeSheet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** The microscope page: counts with the eyes on the eyepieces, a whole day without a server. */
@@ -42,10 +43,14 @@ public final class MicroscopePages implements Pages {
     private void data(Context http) {
         Frame frame = kit.frames().ofSite(http, "microscope");
         String slug = frame.nursery().orElseThrow(NotFoundResponse::new).slug();
-        MicroscopeSheet sheet = show.run(slug, frame.now());
+        MicroscopeSheet sheet = show.run(slug, reader(frame), frame.now());
         http.header("Cache-Control", "no-store");
         http.contentType("application/json");
         http.result(MicroscopeJson.write(sheet, visitor(frame, slug, sheet.pests())));
+    }
+
+    private static Optional<String> reader(Frame frame) {
+        return Optional.of(frame.person()).filter(person -> !person.isEmpty());
     }
 
     private static MicroscopeSheet.Visitor visitor(Frame frame, String slug, Pests pests) {
@@ -55,6 +60,7 @@ public final class MicroscopePages implements Pages {
                 frame.words().language().code(),
                 frame.person(),
                 frame.formToken(),
+                frame.look().program(),
                 MicroscopeWords.of(frame.words()),
                 pestNames(frame, pests),
                 stageNames(frame, pests));
