@@ -1,5 +1,8 @@
 import { compared } from "#js/tally/seeded.js"
-import { checkedPair, dueFilters } from "#js/tally/opening.js"
+import { filterOf } from "#js/tally/derived.js"
+import { withOwn } from "#js/tally/known-here.js"
+import { checkedPair, dueFilters, waitingUnder } from "#js/tally/opening.js"
+import { adviceNow } from "#js/tally/stopping.js"
 import { createGoTo } from "#js/tally/go-to.js"
 import { snake, walkOf } from "#js/tally/grid.js"
 import { finished, stateOf, timeAt, undoable, voucherKept } from "#js/tally/reading.js"
@@ -82,12 +85,83 @@ test("time away from the eyepieces is no reading time", () => {
 })
 
 test("lid and base must be a pair that is known here", () => {
-  const sheet = { filters: [{ code: "M9S-346P" }], seeded: [{ code: "Q3D-25V7" }] }
+  const sheet = { filters: [{ code: "M9S-346P" }], seeded: [{ code: "Q3D-25V7" }], read: [] }
   same(checkedPair(sheet, "m9s346p", ""), {})
   same(checkedPair(sheet, "m9s346p", "M9S-346P"), { code: "M9S-346P" })
   same(checkedPair(sheet, "M9S-346P", "Q3D-25V7").fault, "no-pair")
   same(checkedPair(sheet, "M9S-346Q", "").fault, "check")
   same(checkedPair(sheet, "KB6-CQ6M", "").fault, "unknown")
+})
+
+const jar = (code, more = {}) => ({ code, role: "crop", state: "frozen", events: [], ...more })
+const read = (code) => jar(code, { state: "read", bench: "P1-B3", growingPoints: 10 })
+
+test("a filter that is read is told so, unless it is a further wash or a recount", () => {
+  const sheet = { filters: [], seeded: [], read: [read("M9S-346P")], pests: ["FRANOC"] }
+  same(checkedPair(sheet, "M9S-346P", "M9S-346P").fault, "read")
+  same(checkedPair(sheet, "M9S-346P", "M9S-346P", 2), { code: "M9S-346P" })
+  same(checkedPair(sheet, "KB6-CQ6M", "", 2).fault, "unknown")
+  const again = filterOf(sheet, "M9S-346P", { wash: 2 })
+  same([again.code, again.register.repeat_of, again.pests], ["M9S-346P.w2", "M9S-346P", ["FRANOC"]])
+
+  const recount = jar("M9S-346P.r1", { role: "recount", label: "M9S-346P", notBy: "SC-1" })
+  const drawn = { ...sheet, filters: [recount] }
+  same(checkedPair(drawn, "M9S-346P", "M9S-346P"), { code: "M9S-346P" })
+  same(filterOf(drawn, "M9S-346P", { wash: 1 }), recount)
+})
+
+test("the first count comes before its recount", () => {
+  const filters = [jar("A.r1", { label: "A" }), jar("A")]
+  same(waitingUnder({ filters }, "A").code, "A")
+  filters[1].state = "read"
+  same(waitingUnder({ filters }, "A").code, "A.r1")
+})
+
+test("what was read on this device waits no longer, and moves the limits of its stand", () => {
+  const stop = { detection: false, othersToRead: 1, groups: [{ pest: "FRANOC" }] }
+  const at = (code, bench) => jar(code, { house: "P1", bench, stop })
+  const sheet = { filters: [at("A", "B3"), at("B", "B3"), at("C", "B4")], read: [] }
+  const own = finished(["FRANOC"], {}).map((deed, i) => ({ sequence: 1 + i, sample: "A", deed }))
+  own.push({ sequence: 3, sample: "C", deed: { deed: "step", step: "freezer_out" } })
+  const seen = withOwn(sheet, own, "phone-1")
+  same(
+    seen.filters.map(({ state }) => state),
+    ["read", "frozen", "reading"],
+  )
+  same(
+    seen.filters.map((one) => one.stop.groups.length),
+    [0, 0, 1],
+  )
+  same(
+    seen.read.map(({ code }) => code),
+    ["A"],
+  )
+  own.push({
+    sequence: 4,
+    sample: "A",
+    deed: { deed: "voided", slip: { device: "phone-1", sequence: 1 } },
+  })
+  same(withOwn(sheet, own, "phone-1").filters[0].state, "reading")
+})
+
+test("at the end of a pass the rest of the filter is judged, elsewhere not", () => {
+  const walk = walkOf([2, 2], 2, 0)
+  const sheet = { stages: { FRANOC: { adult: {} } }, stop: { minutesAllowed: 1 } }
+  const events = [done(1, "A1"), done(2, "B2")]
+  const counting = (stop) => ({
+    filter: { stop },
+    profiles: [{ pest: "FRANOC" }],
+    own: () => [{ at: "2026-05-12T10:00:00Z" }],
+    now: () => Date.parse("2026-05-12T10:05:00Z"),
+  })
+  same(adviceNow(sheet, counting(), stateOf(events.slice(1), walk)), null)
+  const found = [press(3, "A1"), ...events]
+  same(adviceNow(sheet, counting(), stateOf(found, walk)).reason, "minutes-used-up")
+  const detection = adviceNow(sheet, counting({ detection: true }), stateOf(events, walk))
+  same([detection.reason, detection.upTo > 0], [null, true])
+  const limit = { pest: "FRANOC", group: "adult", stages: ["adult"], below: null, above: 1 }
+  const told = adviceNow(sheet, counting({ groups: [limit] }), stateOf(found, walk))
+  same([told.reason, told.verdict], ["decision-safe", "above"])
 })
 
 test("what dries out first is read first", () => {

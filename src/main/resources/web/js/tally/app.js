@@ -8,7 +8,11 @@ import { adviceNow } from "#js/tally/stopping.js"
 import { GONE } from "#js/tally/alone.js"
 import { countingOf, openingDeeds } from "#js/tally/begin.js"
 import { spelled } from "#js/tally/presses.js"
+import { createHearing } from "#js/tally/hearing.js"
+import { openKnown } from "#js/tally/known-here.js"
 import { sentence } from "#js/tally/sentence.js"
+import { aloneWords } from "#js/tally/shown.js"
+import { openSession } from "#js/tally/session.js"
 import { createVoice } from "#js/tally/voice.js"
 import { openMenu } from "#js/tally/dialogs/menu.js"
 import { countScreen } from "#js/tally/screens/count.js"
@@ -16,27 +20,26 @@ import { openScreen } from "#js/tally/screens/open.js"
 import { seededScreen } from "#js/tally/screens/seeded.js"
 import { createBreaks } from "#js/tally/breaks.js"
 
-const SESSION = "microscope"
-
 /**
  * @param {HTMLElement} main
  * @param {any} log
- * @param {any} sheet
+ * @param {any} first what the server last told
  * @param {() => number} now milliseconds since 1970
  */
-export async function createApp(main, log, sheet, now) {
+export async function createApp(main, log, first, now) {
   const device = await log.device()
-  /** @type {any} */
-  let session = { mode: "speech", letters: true, ...(await log.session(SESSION)) }
-  session.person ||= sheet.person
+  const session = await openSession(log, first.person)
+  const known = await openKnown(log, first)
+  const { sheet } = known
+  const { choose } = session
   let answer = { kind: "waiting" }
   /** @type {any} */
   let screen = { nodes: [], leave: () => {} }
   const breaks = createBreaks(now)
-  const say = (/** @type {any[]} */ ...words) => speaker(sheet.words)(...words)
+  const say = (/** @type {any[]} */ ...words) => speaker(sheet().words)(...words)
   const voice = createVoice({
-    language: sheet.language,
-    mode: session.mode,
+    language: sheet().language,
+    mode: session.now().mode,
     shown: (words) => app.shown(words),
   })
 
@@ -47,44 +50,52 @@ export async function createApp(main, log, sheet, now) {
     voice,
     say,
     count: (/** @type {any[]} */ ...words) => counter(say)(...words),
-    sheet: () => sheet,
-    session: () => session,
+    sheet,
+    session: session.now,
     shown: () => {},
     answer: () => answer,
-    footText: () => say(answer.kind === "unreachable" ? "tally.foot.alone" : "tally.foot.there"),
+    isOld: () => known.program() !== main.dataset.program,
+    footText: () => aloneWords(app),
     stageName: (/** @type {any} */ { pest, stage, life_stage: code = stage }) =>
-      sheet.stages[pest]?.[code]?.name ?? code,
+      sheet().stages[pest]?.[code]?.name ?? code,
     markOf: (/** @type {string} */ pest, /** @type {string} */ stage) =>
-      sheet.stages[pest]?.[stage]?.mark ?? "other",
-    due: () => dueFilters(sheet.filters, now()),
-    secondsPerCell: () => sheet.secondsPerCell[session.person] ?? sheet.secondsPerCell[""],
+      sheet().stages[pest]?.[stage]?.mark ?? "other",
+    due: () => dueFilters(sheet().filters, now()),
+    secondsPerCell: () =>
+      sheet().secondsPerCell[session.now().person] ?? sheet().secondsPerCell[""],
     advice: (/** @type {any} */ counting, /** @type {any} */ state) =>
-      adviceNow(sheet, counting, state),
+      adviceNow(sheet(), counting, state),
     choose,
     open,
     ended,
     next: async () => {
       await choose({ filter: undefined })
+      await known.look()
       show(openScreen(app))
+      await app.refresh()
     },
     goTo: (/** @type {string} */ cell) => screen.goTo?.(cell),
     finish: () => screen.finish?.(),
     /** Listens anew, after the keys have changed. */
     again: async () => screen.counting && show(countScreen(app, screen.counting)),
     menu: (/** @type {any} */ counting) => openMenu(app, counting),
-    heard,
+    heard: (/** @type {any} */ what) => heard(what),
     recorded: () => {},
+    /** Asks the server for what waits now; set by the page. */
+    refresh: async () => {},
     async renew(/** @type {any} */ fresh) {
-      sheet = fresh
+      await known.renew(fresh)
+      screen.renewed?.()
     },
     answered(/** @type {any} */ how) {
       answer = how
       screen.foot?.()
     },
   }
-  document.documentElement.lang = sheet.language
+  const heard = createHearing(app)
+  document.documentElement.lang = sheet().language
   addEventListener(GONE, () => screen.leave())
-  show(session.filter ? countScreen(app, await start()) : openScreen(app))
+  show(session.now().filter ? countScreen(app, await start()) : openScreen(app))
   return app
 
   function show(/** @type {any} */ next) {
@@ -93,18 +104,13 @@ export async function createApp(main, log, sheet, now) {
     main.replaceChildren(...screen.nodes.filter((/** @type {any} */ node) => node !== null))
   }
 
-  async function choose(/** @type {any} */ changes) {
-    session = { ...session, ...changes }
-    await log.keepSession(session, SESSION)
-  }
-
   /** Opens a filter by its code; what is already counted of it is there again. */
   async function open(/** @type {string} */ code, /** @type {any} */ { person, passes, wash }) {
-    const filter = filterOf(sheet, code, {
+    const filter = filterOf(sheet(), code, {
       wash,
       device,
-      readings: session.readings?.[code] ?? 0,
-      today: dayOf(new Date(now()), sheet.zone),
+      readings: session.now().readings?.[code] ?? 0,
+      today: dayOf(new Date(now()), sheet().zone),
     })
     await choose({ person, filter, passes: filter.wholeOnly ? 1 : Number(passes || 1) })
     const counting = await start()
@@ -116,7 +122,7 @@ export async function createApp(main, log, sheet, now) {
   }
 
   function start() {
-    return countingOf(sheet, session, { log, now, heard, changed })
+    return countingOf(sheet(), session.now(), { log, now, heard, changed })
   }
 
   function changed(/** @type {any} */ what) {
@@ -124,27 +130,16 @@ export async function createApp(main, log, sheet, now) {
     app.recorded()
   }
 
-  /** Sound first, then words: both only after the press is on the disk. */
-  function heard(/** @type {any} */ what) {
-    const insect = what.kind === "count"
-    const until = voice.play(insect ? { mark: what.mark, pest: what.pest } : { sound: what.kind })
-    if (what.words) voice.say(sentence(app, what.words))
-    return until
-  }
-
   async function ended(/** @type {any} */ counting) {
     const { filter } = counting
-    const readings = { ...session.readings }
+    const readings = { ...session.now().readings }
     if (filter.placed) readings[filter.label] = (readings[filter.label] ?? 0) + 1
     await choose({ readings })
     app.recorded()
-    if (filter.placed) {
-      heard({ kind: "done" })
-      return show(seededScreen(app, counting))
-    }
     heard({ kind: "done" })
-    screen.changed?.({ kind: "done" })
     const rest = breaks.ended() ? " " + say("tally.said.break") : ""
+    if (filter.placed) return show(seededScreen(app, counting, rest))
+    screen.changed?.({ kind: "done" })
     voice.say(sentence(app, ["tally.said.done", counting]) + rest)
   }
 }

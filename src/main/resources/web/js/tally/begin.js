@@ -2,6 +2,7 @@
 
 import { startCounting } from "#js/tally/counting.js"
 import { profilesOf } from "#js/tally/profiles.js"
+import { adviceNow } from "#js/tally/stopping.js"
 
 /**
  * @param {any} sheet
@@ -18,6 +19,7 @@ export function countingOf(sheet, { filter, passes = 1, person, pests = {} }, wa
     rows: sheet.layout.rows,
     passes,
     person,
+    mayStop: (counting, state) => (adviceNow(sheet, counting, state)?.reason ?? null) !== null,
     profiles: profilesOf(sheet, pests[filter.code] ?? filter.pests),
   })
 }

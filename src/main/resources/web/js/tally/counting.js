@@ -9,7 +9,9 @@ import { stateOf } from "#js/tally/reading.js"
  * @typedef {{ code: string, events: any[], pests: string[], walkStart: number }} FilterToRead
  * @typedef {{ log: any, filter: FilterToRead, rows: number[], passes: number, person: string,
  *   profiles: any[], now: () => number, heard: (what: Heard) => number,
- *   changed: (what: Heard) => void }} Wish now: milliseconds since 1970
+ *   mayStop: (counting: any, state: import("#js/tally/reading.js").State) => boolean,
+ *   changed: (what: Heard) => void }} Wish now: milliseconds since 1970; mayStop: as the stop rules
+ *   have it
  * @typedef {{ kind: string, mark?: string, pest?: number, words?: [string, ...any[]],
  *   cell?: string, stage?: { pest: string, stage: string },
  *   fault?: any }} Heard kind: name of a sound, or "count"
@@ -45,6 +47,7 @@ export async function startCounting(wish) {
       profile = (profile + by + number) % number
     },
     goTo: (/** @type {string} */ cell) => (wanted = cell),
+    mayStop: (/** @type {any} */ state) => wish.mayStop(counting, state),
     person: wish.person,
     profiles: wish.profiles,
     passes: wish.passes,
@@ -88,7 +91,7 @@ export async function startCounting(wish) {
       return true
     } catch (fault) {
       console.warn("Not kept", fault)
-      tell({ kind: "refused", words: ["tally.not-kept"], fault }, NaN)
+      tell({ kind: "refused", words: [notKept(fault)], fault }, NaN)
       return false
     }
   }
@@ -100,3 +103,6 @@ export async function startCounting(wish) {
     wish.changed(what)
   }
 }
+
+const notKept = (/** @type {any} */ fault) =>
+  fault?.name === "QuotaExceededError" ? "tally.not-kept.full" : "tally.not-kept"

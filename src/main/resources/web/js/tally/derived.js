@@ -1,6 +1,8 @@
 // Filters that no label was printed for: another reading of a known filter, a further wash of a
 // jar. They get a code of their own here, without a server.
 
+import { jarOf, waitingUnder } from "#js/tally/opening.js"
+
 /**
  * @param {any} sheet
  * @param {string} code as on lid and base
@@ -10,8 +12,7 @@
 export function filterOf(sheet, code, { wash, device, readings, today }) {
   const known = sheet.seeded.find((/** @type {any} */ one) => one.code === code)
   if (known) return seededReading(sheet, known, { device, readings, today })
-  const filter = sheet.filters.find((/** @type {any} */ one) => one.code === code)
-  return filter && wash > 1 ? furtherWash(filter, wash) : filter
+  return wash > 1 ? furtherWash(sheet, jarOf(sheet, code), wash) : waitingUnder(sheet, code)
 }
 
 function seededReading(/** @type {any} */ sheet, /** @type {any} */ known, /** @type {any} */ how) {
@@ -38,14 +39,16 @@ function seededReading(/** @type {any} */ sheet, /** @type {any} */ known, /** @
   }
 }
 
-function furtherWash(/** @type {any} */ filter, /** @type {number} */ wash) {
-  const { house, bench, cropLot, variety, growingPoints, fluid } = filter
+function furtherWash(/** @type {any} */ sheet, /** @type {any} */ jar, /** @type {number} */ wash) {
+  const { house, bench, cropLot, variety, growingPoints, fluid } = jar
   const place = { house, bench, crop_lot: cropLot, variety, fluid }
   const noted = Object.entries(place).filter(([, value]) => value)
   return {
-    ...filter,
-    code: `${filter.code}.w${wash}`,
-    label: filter.code,
+    pests: sheet.pests,
+    walkStart: 0,
+    ...jar,
+    code: `${jar.code}.w${wash}`,
+    label: jar.code,
     role: "repeat_wash",
     events: [],
     stop: undefined,
@@ -54,7 +57,7 @@ function furtherWash(/** @type {any} */ filter, /** @type {number} */ wash) {
       ...Object.fromEntries(noted),
       method: "wash",
       role: "repeat_wash",
-      repeat_of: filter.code,
+      repeat_of: jar.code,
       wash_number: String(wash),
       sampling_units: String(growingPoints),
     },

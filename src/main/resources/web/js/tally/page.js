@@ -51,6 +51,7 @@ async function run(main, log, sheet, home) {
     clearTimeout(timer)
     timer = setTimeout(send, PATIENCE)
   }
+  app.refresh = renew
   await keepAwake()
   await send()
 }

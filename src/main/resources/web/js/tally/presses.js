@@ -59,20 +59,25 @@ function cell(/** @type {any} */ counting, /** @type {boolean} */ obscured) {
     deeds: [cellDone(current, obscured)],
     wanted: "",
     heard: { kind: "click" },
-    after: (state) => ({ ...next(before, state, obscured, presses), cell: current }),
+    after: (state) => ({
+      ...next(before, state, { obscured, presses, mayStop: counting.mayStop(state) }),
+      cell: current,
+    }),
   }
 }
 
 /**
  * @param {State} before
  * @param {State} state
- * @param {boolean} obscured
- * @param {number} presses
+ * @param {{ obscured: boolean, presses: number, mayStop: boolean }} done
  * @returns {Heard}
  */
-function next(before, state, obscured, presses) {
+function next(before, state, { obscured, presses, mayStop }) {
   if (state.allRead) return { kind: "pass", words: ["tally.said.all-read"] }
-  if (state.betweenPasses) return { kind: "pass", words: ["tally.said.pass", state.passesDone] }
+  if (state.betweenPasses) {
+    const key = mayStop ? "tally.said.may-stop" : "tally.said.pass"
+    return { kind: "pass", words: [key, state.passesDone, spelled(state.current)] }
+  }
   if (obscured && presses > 0) {
     return { kind: "obscured", words: ["tally.said.aside", presses, spelled(state.current)] }
   }

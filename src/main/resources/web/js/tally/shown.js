@@ -85,7 +85,14 @@ export const minutesWords = (app, seconds) =>
 export function footWords(app, { presses, waiting, late, answer }) {
   const here = app.count("tally.foot.here.", presses)
   if (answer.kind === "refused") return app.say("tally.foot.refused", answer.sentence)
+  if (app.isOld()) return app.say("tally.foot.old")
   if (waiting === 0) return here + " " + app.say("tally.foot.all-sent")
   const why = late ? "late" : answer.kind === "unreachable" ? "unreachable" : "sending"
   return here + " " + app.say("tally.foot." + why, waiting)
+}
+
+/** @param {any} app @returns {string} how the page stands to the desk while no filter is open */
+export function aloneWords(app) {
+  if (app.isOld()) return app.say("tally.foot.old")
+  return app.say("tally.foot." + (app.answer().kind === "unreachable" ? "alone" : "there"))
 }

@@ -16,10 +16,13 @@ export function adviceNow(sheet, counting, state) {
   )
   const read = passes.flat().filter((name) => !cells.get(name)?.obscured)
   const obscured = [...cells.values()].filter((cell) => cell.obscured).length
-  const { detection = false, groups = [] } = /** @type {any} */ (counting.filter).stop ?? {}
+  const { stop = {} } = /** @type {any} */ (counting.filter)
+  const { detection = false, groups = [], othersToRead = 0 } = stop
   const asked = groups.length > 0 ? groups : [focal(sheet, counting)]
   return advice({
     detection,
+    othersToRead,
+    passesDone: passes.length,
     cellsRead: read.length,
     cellsTotal: state.walk.flat().length - obscured,
     perGroup: asked.map(({ pest, group, stages }) => ({

@@ -1,24 +1,25 @@
 // Which filter lies under the microscope: the code on its lid, then the code on its base.
 
 import { el } from "#js/lib/dom.js"
-import { momentOf } from "#js/lib/time.js"
-import { checkedPair } from "#js/tally/opening.js"
+import { checkedPair, waitingUnder } from "#js/tally/opening.js"
+import { dueRows } from "#js/tally/view/due-rows.js"
 import { choice, codeField } from "#js/tally/view/fields.js"
-import { placeWords } from "#js/tally/view/head.js"
 import { canScan, scan } from "#js/walk/scan.js"
 
 /**
  * @param {any} app
- * @returns {{ nodes: (HTMLElement | null)[], leave: () => void }}
+ * @returns {{ nodes: (HTMLElement | null)[], leave: () => void, renewed: () => void,
+ *   foot: () => void }}
  */
 export function openScreen(app) {
   /** @type {() => void} */
   let stopCamera = () => {}
+  let warned = ""
   const lid = codeField("lid", app.say("tally.open.lid"))
   const base = codeField("base", app.say("tally.open.base"))
   const fault = el("p", { class: "tally-fault", id: "fault", role: "alert" })
   const person = choice("person", app.say("tally.open.reader"), people(app), app.session().person)
-  const passes = choice("passes", app.say("tally.open.how"), ways(app), "")
+  const passes = choice("passes", app.say("tally.open.how"), ways(app), usualWay(app))
   const wash = choice("wash", app.say("tally.open.wash"), washes(app), "1")
   const camera = el("div", { class: "tally-camera" })
   const form = el(
@@ -36,6 +37,9 @@ export function openScreen(app) {
     app.voice.wake()
     take()
   })
+  const list = el("section")
+  const foot = el("p", { class: "tally-foot" })
+  renewed()
   offerCamera()
   queueMicrotask(() => lid.field.focus())
   return {
@@ -43,19 +47,33 @@ export function openScreen(app) {
       el("h1", { tabindex: -1 }, app.say("tally.open.title")),
       el("p", {}, app.say("tally.open.hint")),
       form,
-      due(app, (code) => {
-        lid.field.value = code
-        base.field.focus()
-        tell("tally.open.now-base")
-      }),
-      el("p", { class: "tally-foot" }, app.footText()),
+      list,
+      foot,
     ],
     leave: () => stopCamera(),
+    renewed,
+    foot: showFoot,
+  }
+
+  /** What waits may have changed while the page was open. */
+  function renewed() {
+    list.replaceChildren(...dueRows(app, chosen))
+    showFoot()
+  }
+
+  function showFoot() {
+    foot.textContent = app.footText()
+  }
+
+  function chosen(/** @type {string} */ code) {
+    lid.field.value = code
+    base.field.focus()
+    tell("tally.open.now-base")
   }
 
   /** A scanner types a code and presses Enter: the lid leads to the base, the base opens. */
   async function take() {
-    const pair = checkedPair(app.sheet(), lid.field.value, base.field.value)
+    const pair = checkedPair(app.sheet(), lid.field.value, base.field.value, whichWash())
     if (pair.fault) {
       tell("tally.open.fault." + pair.fault, lid.field.value.trim(), base.field.value.trim())
       ;(pair.at === "lid" ? lid : base).field.select()
@@ -65,12 +83,22 @@ export function openScreen(app) {
       base.field.focus()
       return tell("tally.open.now-base")
     }
-    if (!person.field.value) return tell("tally.open.fault.person")
-    await app.open(pair.code, {
-      person: person.field.value,
-      passes: passes.field.value,
-      wash: Number(wash.field.value),
-    })
+    const reader = person.field.value
+    if (!reader) return tell("tally.open.fault.person")
+    if (isOwnFirst(pair.code, reader)) return tell("tally.open.fault.own", pair.code)
+    await app.open(pair.code, { person: reader, passes: passes.field.value, wash: whichWash() })
+  }
+
+  function whichWash() {
+    return Number(wash.field.value)
+  }
+
+  /** A filter is counted again by somebody else; where nobody else is there, after a word. */
+  function isOwnFirst(/** @type {string} */ code, /** @type {string} */ reader) {
+    const first = whichWash() === 1 && waitingUnder(app.sheet(), code)?.notBy === reader
+    const again = warned === code
+    warned = code
+    return first && !again
   }
 
   function tell(/** @type {string} */ key, /** @type {any[]} */ ...values) {
@@ -105,32 +133,10 @@ const ways = (/** @type {any} */ app) => [
   [String(app.sheet().stop.passes), app.say("tally.open.passes", app.sheet().stop.passes)],
 ]
 
+/** As it was read the last time. */
+const usualWay = (/** @type {any} */ app) =>
+  app.session().passes > 1 ? String(app.sheet().stop.passes) : ""
+
 /** @returns {[string, string][]} */
 const washes = (/** @type {any} */ app) =>
   ["1", "2", "3"].map((number) => [number, app.say("tally.open.wash." + number)])
-
-/** The filters that may be read, the most urgent first. */
-function due(/** @type {any} */ app, /** @type {(code: string) => void} */ take) {
-  const { zone, language } = app.sheet()
-  const rows = app
-    .due()
-    .map((/** @type {any} */ one) =>
-      el(
-        "li",
-        {},
-        el(
-          "button",
-          { type: "button", class: "tally-due", onclick: () => take(one.code) },
-          el("b", {}, one.code),
-          el("span", {}, placeWords(app, one)),
-          el(
-            "small",
-            {},
-            app.say("tally.due." + one.when, one.at ? momentOf(one.at, zone, language) : ""),
-          ),
-        ),
-      ),
-    )
-  const words = rows.length > 0 ? "tally.due" : "tally.due.none"
-  return el("section", {}, el("h2", {}, app.say(words)), el("ol", { class: "tally-list" }, ...rows))
-}

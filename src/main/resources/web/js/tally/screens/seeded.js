@@ -8,8 +8,9 @@ import { filterPicture } from "#js/tally/view/filter-picture.js"
 /**
  * @param {any} app
  * @param {import("#js/tally/counting.js").Counting} counting
+ * @param {string} rest what else is to be said
  */
-export function seededScreen(app, counting) {
+export function seededScreen(app, counting, rest) {
   const state = counting.state()
   const filter = /** @type {any} */ (counting.filter)
   const { found, known, missed, wrong, byStage } = compared(filter.placed, state.filter.cells)
@@ -30,7 +31,7 @@ export function seededScreen(app, counting) {
       el("td", {}, share),
     )
   })
-  app.voice.say(app.say("tally.seeded.said", found, known))
+  app.voice.say(app.say("tally.seeded.said", found, known) + rest)
   queueMicrotask(() => next.focus())
   return {
     nodes: [
