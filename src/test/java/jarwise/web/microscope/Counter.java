@@ -54,6 +54,12 @@ final class Counter {
         return this;
     }
 
+    /** The same in passes. */
+    Counter reads(String code, int passes) {
+        page.getByLabel("How to read it").selectOption(String.valueOf(passes));
+        return reads(code);
+    }
+
     Locator button(String name) {
         return page.getByRole(
                 AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
@@ -115,6 +121,12 @@ final class Counter {
     /** What was said last, aloud or in writing. */
     Counter hears(String words) {
         PlaywrightAssertions.assertThat(page.getByRole(AriaRole.STATUS)).containsText(words);
+        return this;
+    }
+
+    /** What the page advises. */
+    Counter advises(String words) {
+        PlaywrightAssertions.assertThat(page.locator(".tally-advice")).containsText(words);
         return this;
     }
 

@@ -1,6 +1,7 @@
 package jarwise.web.microscope;
 
 import jarwise.Program;
+import jarwise.decision.ActionThreshold;
 import jarwise.plan.PlannedJar;
 import jarwise.plan.RoundPlan;
 import jarwise.plan.RoundQuestion;
@@ -17,6 +18,7 @@ import jarwise.store.Database;
 import jarwise.store.EventStore;
 import jarwise.store.ReaderStore;
 import jarwise.store.SampleStore;
+import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
 import jarwise.tally.Deed;
 import jarwise.tally.EventId;
@@ -35,6 +37,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** A small nursery whose filters are in the freezer and may be read, and its server. */
 final class MicroscopeSite implements AutoCloseable {
@@ -45,6 +48,8 @@ final class MicroscopeSite implements AutoCloseable {
     /** Labels of the jars of a round, all of one bench. */
     static final List<String> JARS =
             List.of("M9S-346P", "Q3D-25V7", "T4F-5V3C", "7E3-S3EE", "KB6-CQ6M", "43D-ZVMT");
+
+    private static final ZoneId ZONE = ZoneId.of("Europe/Paris");
 
     final Database database;
     final EventStore events;
@@ -58,7 +63,7 @@ final class MicroscopeSite implements AutoCloseable {
         database = Database.open(address);
         events = new EventStore(database);
         SiteStore site = new SiteStore(database);
-        site.save(new Nursery(SLUG, "Quillback Lane", ZoneId.of("Europe/Paris"), "en"));
+        site.save(new Nursery(SLUG, "Quillback Lane", ZONE, "en"));
         site.save(SLUG, new House("P1", "Propagation", OptionalDouble.of(400)), 0);
         site.save(SLUG, new Bench("P1-B3", "P1", "B", 0));
         ReaderStore readers = new ReaderStore(database);
@@ -71,7 +76,7 @@ final class MicroscopeSite implements AutoCloseable {
     }
 
     private static RoundPlan round(RoundQuestion question, Instant cut) {
-        LocalDate day = cut.atZone(ZoneId.of("Europe/Paris")).toLocalDate();
+        LocalDate day = cut.atZone(ZONE).toLocalDate();
         List<PlannedJar> jars = new ArrayList<>();
         for (int i = 0; i < JARS.size(); i++) {
             jars.add(
@@ -92,20 +97,71 @@ final class MicroscopeSite implements AutoCloseable {
     }
 
     private void freeze(String code, Instant cut) {
-        String day = cut.atZone(ZoneId.of("Europe/Paris")).toLocalDate().toString();
+        String day = cut.atZone(ZONE).toLocalDate().toString();
         step(code, Step.CUT, cut, Map.of("collected_on", day, "sampling_units", "10"));
         step(code, Step.WASHED, cut.plusSeconds(600), Map.of("fluid", "soap", "fill", "loose"));
         step(code, Step.FREEZER_IN, cut.plusSeconds(900), Map.of());
     }
 
     private void step(String code, Step step, Instant at, Map<String, String> facts) {
-        Deed deed = new Deed.StepTaken(step, facts, Optional.empty(), Optional.empty());
+        append(
+                code,
+                "SC-1",
+                at,
+                new Deed.StepTaken(step, facts, Optional.empty(), Optional.empty()));
+    }
+
+    private void append(String code, String person, Deed... deeds) {
+        for (Deed deed : deeds) {
+            append(code, person, Instant.now(), deed);
+        }
+    }
+
+    private void append(String code, String person, Instant at, Deed deed) {
         EventId id = new EventId("desk-site", ++sequence);
+        SampleCode sample = new SampleCode(code);
         events.append(
-                SLUG,
-                List.of(
-                        new SampleEvent(
-                                id, new SampleCode(code), at, "SC-1", Optional.empty(), deed)));
+                SLUG, List.of(new SampleEvent(id, sample, at, person, Optional.empty(), deed)));
+    }
+
+    /** Sets a line for a pest and group of stages. */
+    MicroscopeSite line(String group, double density) {
+        LocalDate day = LocalDate.now(ZONE).minusDays(60);
+        new SettingsStore(database)
+                .add(
+                        SLUG,
+                        new ActionThreshold(PEST, group, density, day, "HG-1", "quality", "own"),
+                        Instant.now());
+        return this;
+    }
+
+    /** A filter was read at the desk: so many second larvae, and no other stage of the pest. */
+    MicroscopeSite read(String code, long larvae, String reader) {
+        Map<String, String> reading = Map.of("reader", reader, "cells_readable", "40");
+        append(
+                code,
+                reader,
+                new Deed.Counted(PEST, "larva2", larvae, Optional.empty()),
+                new Deed.FilterDone(Set.of(PEST, "other", "unsure")),
+                new Deed.StepTaken(Step.READ, reading, Optional.empty(), Optional.empty()));
+        return this;
+    }
+
+    /** The filter was drawn to be counted again. */
+    MicroscopeSite drawn(String code) {
+        String day = LocalDate.now(ZONE).toString();
+        step(
+                code + ".r1",
+                Step.REGISTERED,
+                Instant.now(),
+                Map.of(
+                        "method", "wash",
+                        "role", "recount",
+                        "recount_of", code,
+                        "collected_on", day,
+                        "bench", "P1-B3",
+                        "sampling_units", "10"));
+        return this;
     }
 
     int port() {
