@@ -13,11 +13,6 @@ export function sentence(app, [key, ...values]) {
 
 function nameOf(/** @type {any} */ app, /** @type {any} */ value) {
   if (typeof value !== "object") return value
-  if (value.deed) {
-    return value.deed.deed === "counted"
-      ? app.stageName(value.deed)
-      : app.say("tally.feed." + (value.deed.obscured ? "obscured" : value.deed.deed))
-  }
   if (value.stage) return app.stageName(value)
   const { filter } = value.state()
   const found = value.profiles.map(

@@ -26,8 +26,11 @@ final class Counter {
     final Page page;
     private final CDPSession keyboard;
 
-    /** Seconds since 1970, ahead of the real clock as the strokes go on. */
-    private double now = System.currentTimeMillis() / 1000.0;
+    /**
+     * Seconds since 1970, ahead of the real clock: a browser moves strokes from before its page to
+     * the moment at which the page began.
+     */
+    private double now = System.currentTimeMillis() / 1000.0 + 30;
 
     private Counter(Page page) {
         this.page = page;
@@ -101,12 +104,50 @@ final class Counter {
         return this;
     }
 
+    /** One finger on two keys, the second so much later; both are let go together. */
+    Counter pressedTogether(String key, String other, double afterMs) {
+        now += 0.15;
+        send("rawKeyDown", key, false);
+        now += afterMs / 1000;
+        send("rawKeyDown", other, false);
+        now += 0.03;
+        send("keyUp", key, false);
+        send("keyUp", other, false);
+        return this;
+    }
+
+    /** A key of the keypad while NumLock is off: the browser calls it by another name. */
+    Counter numLockOff(String key, String name) {
+        now += 0.15;
+        send("rawKeyDown", key, name, false);
+        now += 0.03;
+        send("keyUp", key, name, false);
+        return this;
+    }
+
+    /** A key of the large keyboard, by its place. */
+    Counter letter(String code, String name) {
+        now += 0.15;
+        sendKey("rawKeyDown", code, name, 0, false);
+        now += 0.03;
+        sendKey("keyUp", code, name, 0, false);
+        return this;
+    }
+
     private void send(String type, String key, boolean repeat) {
+        send(type, key, key, repeat);
+    }
+
+    private void send(String type, String key, String name, boolean repeat) {
+        sendKey(type, CODES.getOrDefault(key, "Numpad" + key), name, 3, repeat);
+    }
+
+    private void sendKey(String type, String code, String name, int location, boolean repeat) {
         JsonObject event = new JsonObject();
         event.addProperty("type", type);
-        event.addProperty("code", CODES.getOrDefault(key, "Numpad" + key));
-        event.addProperty("key", key);
-        event.addProperty("location", 3);
+        event.addProperty("code", code);
+        event.addProperty("key", name);
+        event.addProperty("location", location);
         event.addProperty("autoRepeat", repeat);
         event.addProperty("timestamp", now);
         keyboard.send("Input.dispatchKeyEvent", event);

@@ -6,6 +6,16 @@ import { listen } from "#js/tally/keyboard.js"
 import { spelled } from "#js/tally/presses.js"
 import { createCountView } from "#js/tally/view/count-view.js"
 
+/** @type {Record<string, string>} words of the keys that are no stage */
+const WORDS = {
+  0: "done",
+  ".": "obscured",
+  "-": "undo",
+  "+": "voucher",
+  "/": "before",
+  "*": "after",
+}
+
 /**
  * @param {any} app
  * @param {import("#js/tally/counting.js").Counting} counting
@@ -15,6 +25,7 @@ import { createCountView } from "#js/tally/view/count-view.js"
 export function countScreen(app, counting) {
   const cells = counting.walk.flat()
   const goTo = createGoTo(cells)
+  let pressed = ""
   const ending = createEnding(counting, { cellsInAll: cells.length })
   const view = createCountView(app, counting, {
     press: typed,
@@ -47,6 +58,7 @@ export function countScreen(app, counting) {
   function typed(/** @type {string} */ key, /** @type {number} */ down) {
     app.voice.wake()
     view.flash(key)
+    pressed = key
     if (goTo.isOn()) return went(goTo.key(key))
     if (key === "Enter") return hold("Enter")
     return counting.press(key, down)
@@ -89,10 +101,12 @@ export function countScreen(app, counting) {
   }
 
   function refusal(/** @type {string} */ why, /** @type {string} */ key) {
-    const meant = counting.profile().keys[key]
-    const last = counting.own().at(-1)
-    if (why !== "two-at-once" || !last) return ["tally.refused." + why, meant?.name ?? key]
-    return ["tally.refused.two-at-once", { deed: last.deed }]
+    return ["tally.refused." + why, nameOf(why === "two-at-once" ? pressed : key)]
+  }
+
+  function nameOf(/** @type {string} */ key) {
+    const stage = counting.profile().keys[key]
+    return stage?.name ?? (WORDS[key] ? app.say("tally.key." + WORDS[key]) : key)
   }
 
   function tell(/** @type {any} */ heard) {
