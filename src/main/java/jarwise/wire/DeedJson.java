@@ -45,7 +45,7 @@ public final class DeedJson {
             node.put("reason", voided.reason());
         } else if (deed instanceof Deed.FilterDone done) {
             node.put("deed", "filter_done");
-            new TreeSet<>(done.pests()).forEach(node.withArray("/pests")::add);
+            new TreeSet<>(done.pests()).forEach(node.putArray("pests")::add);
         } else if (deed instanceof Deed.Reopened reopened) {
             node.put("deed", "reopened");
             node.set("done", id(reopened.done()));

@@ -10,6 +10,7 @@ import jarwise.tally.Events;
 import jarwise.tally.SampleEvent;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +30,14 @@ class DeedJsonTest {
             assertThat(DeedJson.read(text)).isEqualTo(event.deed());
             assertThat(DeedJson.write(DeedJson.read(text))).isEqualTo(text);
         }
+    }
+
+    @Test
+    void aFilterInWhichNothingWasLookedForHasAnEmptyList() {
+        String text = DeedJson.write(new Deed.FilterDone(Set.of()));
+
+        assertThat(text).isEqualTo("{\"deed\":\"filter_done\",\"pests\":[]}");
+        assertThat(DeedJson.read(text)).isEqualTo(new Deed.FilterDone(Set.of()));
     }
 
     @Test

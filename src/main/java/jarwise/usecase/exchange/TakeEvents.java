@@ -4,11 +4,11 @@ import jarwise.base.InvalidInput;
 import jarwise.base.Message;
 import jarwise.base.Refused;
 import jarwise.pest.Pests;
-import jarwise.sample.SampleCode;
 import jarwise.store.Database;
 import jarwise.store.EventStore;
 import jarwise.store.PestStore;
 import jarwise.store.SampleStore;
+import jarwise.store.work.SeededFilterStore;
 import jarwise.tally.Deed;
 import jarwise.tally.Facts;
 import jarwise.tally.SampleEvent;
@@ -20,6 +20,7 @@ import java.time.DateTimeException;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Takes the events that a device recorded on its own. Each is taken once, a batch whole or not at
@@ -38,7 +39,7 @@ public final class TakeEvents {
 
     private final Database database;
     private final EventStore events;
-    private final SampleStore samples;
+    private final DerivedSamples derived;
     private final PestStore pests;
     private final FirstCounts first;
 
@@ -50,7 +51,8 @@ public final class TakeEvents {
     public TakeEvents(Database database, FirstCounts first) {
         this.database = database;
         this.events = new EventStore(database);
-        this.samples = new SampleStore(database);
+        this.derived =
+                new DerivedSamples(new SampleStore(database), new SeededFilterStore(database));
         this.pests = new PestStore(database);
         this.first = first;
     }
@@ -83,9 +85,8 @@ public final class TakeEvents {
     private void check(String nursery, List<SampleEvent> batch) {
         Pests known = pests.pests();
         batch.stream()
-                .map(SampleEvent::sample)
-                .distinct()
-                .forEach(code -> refuseUnlessRegistered(nursery, code));
+                .collect(Collectors.groupingBy(SampleEvent::sample))
+                .forEach((code, events) -> derived.check(nursery, code, events));
         for (SampleEvent event : batch) {
             try {
                 checkWords(event);
@@ -95,12 +96,6 @@ public final class TakeEvents {
             } catch (InvalidInput | DateTimeException e) {
                 throw ExchangeJson.badEvent(String.valueOf(event.id().sequence()), e);
             }
-        }
-    }
-
-    private void refuseUnlessRegistered(String nursery, SampleCode code) {
-        if (samples.find(nursery, code).isEmpty()) {
-            throw new Refused(Message.of("exchange.sample", code.text()));
         }
     }
 

@@ -15,7 +15,10 @@ import jarwise.base.Refused;
 import jarwise.render.words.Language;
 import jarwise.render.words.Words;
 import jarwise.sample.SampleCode;
+import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
+import jarwise.sample.SeededFilter;
+import jarwise.sample.SeededFilter.Placed;
 import jarwise.sample.Step;
 import jarwise.site.Nursery;
 import jarwise.store.Database;
@@ -23,6 +26,7 @@ import jarwise.store.DatabaseUnderTest;
 import jarwise.store.EventStore;
 import jarwise.store.PestStore;
 import jarwise.store.SiteStore;
+import jarwise.store.work.SeededFilterStore;
 import jarwise.tally.Deed;
 import jarwise.tally.EventId;
 import jarwise.tally.Facts;
@@ -32,6 +36,7 @@ import jarwise.usecase.samples.FirstCounts;
 import jarwise.wire.exchange.EventBatch;
 import jarwise.wire.pest.ShippedPests;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,6 +101,98 @@ class TakeEventsContractTest {
         @AfterEach
         void close() {
             database.close();
+        }
+
+        @Test
+        void aFurtherWashIsRegisteredByTheDevice() {
+            SampleCode wash = new SampleCode(JAR.text() + ".w2");
+            Map<String, String> facts = furtherWash("2");
+
+            take.run(SLUG, batch(registered(ONE, 1, wash, facts)));
+            take.run(SLUG, batch(of(ONE, 2, wash, read())));
+            take.run(SLUG, batch(registered(OTHER, 1, wash, facts)));
+
+            SampleFold fold = events.fold(SLUG, wash).orElseThrow();
+            assertThat(fold.sample().role()).isEqualTo(SampleRole.REPEAT_WASH);
+            assertThat(fold.sample().samplingUnits()).isEqualTo(10);
+            assertThat(fold.openQuestions()).isEmpty();
+            assertThat(fold.history()).hasSize(3);
+        }
+
+        @Test
+        void anotherReadingOfAKnownFilterIsRegisteredByTheDevice() {
+            Placed larva = new Placed("A3", "FRANOC", "larva1");
+            SampleCode base = new SampleCode("Q3D-25V7");
+            LocalDate made = LocalDate.of(2026, 5, 1);
+            SeededFilterStore filters = new SeededFilterStore(database);
+            filters.put(
+                    SLUG,
+                    new SeededFilter(base, "A", List.of(larva), made, "SC-1", Optional.empty()),
+                    at(0));
+            filters.retire(SLUG, base, made.plusDays(1));
+            SampleCode reading = new SampleCode("Q3D-25V7.s-00aabb-1");
+
+            take.run(SLUG, batch(registered(ONE, 1, reading, seeded("Q3D-25V7"))));
+
+            SampleFold fold = events.fold(SLUG, reading).orElseThrow();
+            assertThat(fold.sample().role()).isEqualTo(SampleRole.SEEDED);
+            assertThat(fold.sample().known()).hasValue(1);
+        }
+
+        @Test
+        void aSampleThatADeviceRegistersMustComeFromAKnownOne() {
+            SampleCode wash = new SampleCode(JAR.text() + ".w2");
+            SampleCode twice = new SampleCode(JAR.text() + ".w2.w3");
+            SampleCode reading = new SampleCode("Q3D-25V7.s-00aabb-1");
+            SampleCode own = new SampleCode("Q3D-25V7");
+            isRefused(of(ONE, 1, wash, read()), "exchange.sample");
+            isRefused(registered(ONE, 1, own, furtherWash("2")), "exchange.sample");
+            isRefused(registered(ONE, 1, wash, furtherWash("3")), "exchange.derived");
+            isRefused(registered(ONE, 1, wash, seeded(JAR.text())), "exchange.derived");
+            isRefused(registered(ONE, 1, wash, Map.of()), "exchange.derived");
+            isRefused(registered(ONE, 1, reading, seeded("Q3D-25V7")), "exchange.known-filter");
+            take.run(SLUG, batch(registered(ONE, 1, wash, furtherWash("2"))));
+            isRefused(registered(ONE, 2, twice, furtherWash("3")), "exchange.washed-jar");
+            assertThat(events.count()).isEqualTo(2);
+        }
+
+        private void isRefused(SampleEvent event, String key) {
+            assertThatThrownBy(() -> take.run(SLUG, batch(event)))
+                    .isInstanceOfSatisfying(
+                            Refused.class,
+                            refused -> assertThat(refused.reason().key()).isEqualTo(key));
+        }
+
+        private static Map<String, String> furtherWash(String number) {
+            return Map.of(
+                    Facts.METHOD, "wash",
+                    Facts.ROLE, "repeat_wash",
+                    Facts.REPEAT_OF, JAR.text(),
+                    Facts.WASH_NUMBER, number,
+                    Facts.SAMPLING_UNITS, "10");
+        }
+
+        private static Map<String, String> seeded(String base) {
+            return Map.of(
+                    Facts.METHOD, "wash",
+                    Facts.ROLE, "seeded",
+                    Facts.SEEDED_OF, base,
+                    Facts.KNOWN, "1",
+                    Facts.COLLECTED_ON, "2026-05-11");
+        }
+
+        private static Deed read() {
+            return step(Step.FREEZER_OUT, Map.of(Facts.LID, JAR.text(), Facts.BASE, JAR.text()));
+        }
+
+        private static SampleEvent registered(
+                String device, long sequence, SampleCode sample, Map<String, String> facts) {
+            return of(device, sequence, sample, step(Step.REGISTERED, facts));
+        }
+
+        private static SampleEvent of(String device, long sequence, SampleCode sample, Deed deed) {
+            EventId id = new EventId(device, sequence);
+            return new SampleEvent(id, sample, at(sequence), "SC-1", Optional.empty(), deed);
         }
 
         @ParameterizedTest(name = "batch {0} of five is lost")

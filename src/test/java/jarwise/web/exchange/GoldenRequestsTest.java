@@ -4,16 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import jarwise.sample.SampleCode;
+import jarwise.sample.SeededFilter;
+import jarwise.store.Database;
+import jarwise.store.work.SeededFilterStore;
 import jarwise.tally.SampleFold;
 import jarwise.tally.StageKey;
+import jarwise.wire.PlacedJson;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -45,6 +53,7 @@ class GoldenRequestsTest {
         List<String> jars = new ArrayList<>();
         given.path("registered").forEach(jar -> jars.add(jar.asText()));
         ExchangeServer.prepare(folder, jars);
+        seed(given.path("seeded"));
         try (ExchangeServer server = ExchangeServer.start(folder)) {
             for (int sending = 1; sending <= 2; sending++) {
                 HttpResponse<String> answer = server.send(given.path("request").toString());
@@ -53,11 +62,43 @@ class GoldenRequestsTest {
                 assertThat(answer.statusCode()).isEqualTo(200);
                 assertThat(server.events().count())
                         .isEqualTo(jars.size() + given.path("request").path("events").size());
-                for (String jar : jars) {
-                    assertThat(said(server.fold(jar)))
-                            .as(given.path("why").asText())
-                            .isEqualTo(expected(given.path("folds").path(jar)));
-                }
+                given.path("folds")
+                        .properties()
+                        .forEach(
+                                fold ->
+                                        assertThat(said(server.fold(fold.getKey())))
+                                                .as(given.path("why").asText())
+                                                .isEqualTo(expected(fold.getValue())));
+            }
+            for (String page : List.of("samples", "quality", "microscope/data")) {
+                assertThat(server.status(page)).as(page).isEqualTo(200);
+            }
+            given.path("folds")
+                    .fieldNames()
+                    .forEachRemaining(code -> assertThat(status(server, code)).isEqualTo(200));
+        }
+    }
+
+    private static int status(ExchangeServer server, String code) {
+        try {
+            return server.status("samples/" + code);
+        } catch (IOException | InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private void seed(JsonNode filters) {
+        try (Database database = Database.open(ExchangeServer.address(folder))) {
+            for (JsonNode one : filters) {
+                SeededFilter filter =
+                        new SeededFilter(
+                                new SampleCode(one.path("code").asText()),
+                                one.path("name").asText(),
+                                PlacedJson.read(one.path("placed").toString()),
+                                LocalDate.of(2026, 5, 1),
+                                "SC-1",
+                                Optional.empty());
+                new SeededFilterStore(database).put(ExchangeServer.SLUG, filter, Instant.EPOCH);
             }
         }
     }
