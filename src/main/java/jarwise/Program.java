@@ -12,6 +12,7 @@ import jarwise.store.work.CalendarStore;
 import jarwise.store.work.DeviceStore;
 import jarwise.store.work.FloorStore;
 import jarwise.store.work.RoundStore;
+import jarwise.store.work.SeededFilterStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.usecase.OpenData;
 import jarwise.usecase.OpenSite;
@@ -229,7 +230,11 @@ public final class Program implements AutoCloseable {
 
     private QualityPages qualityPages(Server.Kit kit, SiteCounts counts) {
         ShowQuality quality =
-                new ShowQuality(counts, new SampleStore(database), new EventStore(database));
+                new ShowQuality(
+                        counts,
+                        new SampleStore(database),
+                        new EventStore(database),
+                        new SeededFilterStore(database));
         return new QualityPages(
                 kit,
                 quality,

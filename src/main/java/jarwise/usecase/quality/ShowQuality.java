@@ -7,11 +7,13 @@ import jarwise.sample.DetectionValue;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SampleRole;
 import jarwise.sample.SampleState;
+import jarwise.sample.SeededFilter;
 import jarwise.stats.agreement.CountPair;
 import jarwise.stats.agreement.CountingBand;
 import jarwise.store.EventStore;
 import jarwise.store.SampleStore;
 import jarwise.store.TalliedSample;
+import jarwise.store.work.SeededFilterStore;
 import jarwise.tally.Facts;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.findings.SiteRules;
@@ -34,8 +36,10 @@ import java.util.stream.Stream;
  * @param counts what the site has chosen
  * @param samples checks of the work
  * @param events what steps noted
+ * @param seeded filters of which is known what lies on them
  */
-public record ShowQuality(SiteCounts counts, SampleStore samples, EventStore events) {
+public record ShowQuality(
+        SiteCounts counts, SampleStore samples, EventStore events, SeededFilterStore seeded) {
 
     private static final Set<SampleRole> CHECKS =
             Set.of(
@@ -62,9 +66,9 @@ public record ShowQuality(SiteCounts counts, SampleStore samples, EventStore eve
                                                 || one.sample().role() == SampleRole.SPIKE)
                         .filter(one -> one.sample().state() != SampleState.PLANNED)
                         .toList();
-        KnownSamples reads = new KnownSamples(rules.pests());
+        KnownSamples reads = new KnownSamples(rules.pests(), filters(nursery));
         List<KnownReading> readings =
-                known.stream().flatMap(one -> reads.reading(one).stream()).toList();
+                known.stream().flatMap(one -> reads.readings(one).stream()).toList();
         Map<SampleCode, SampleRole> roles =
                 known.stream()
                         .map(TalliedSample::sample)
@@ -81,8 +85,13 @@ public record ShowQuality(SiteCounts counts, SampleStore samples, EventStore eve
                 agreements(recounts, measured),
                 recounts.stream().sorted(NEWEST).toList(),
                 Blanks.of(of(checks, SampleRole.BLANK)),
-                known.size() - readings.size(),
+                known.size() - (int) readings.stream().map(KnownReading::sample).distinct().count(),
                 rules);
+    }
+
+    private Map<SampleCode, SeededFilter> filters(String nursery) {
+        return seeded.all(nursery).stream()
+                .collect(Collectors.toMap(SeededFilter::code, filter -> filter));
     }
 
     private static Predicate<KnownReading> is(Map<SampleCode, SampleRole> roles, SampleRole role) {

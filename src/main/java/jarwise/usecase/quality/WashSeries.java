@@ -75,8 +75,7 @@ record WashSeries(String fluid, List<TalliedSample> washes) {
         Map<Subject, RemovalCatches> catches = new LinkedHashMap<>();
         for (Pest pest : pests.all()) {
             for (String group : pest.stageGroups()) {
-                List<StageKey> stages =
-                        new KnownSamples(pests).stages(new Subject(pest.code(), group));
+                List<StageKey> stages = KnownSamples.stages(pests, new Subject(pest.code(), group));
                 boolean counted =
                         washes.stream()
                                 .allMatch(wash -> wash.individuals().keySet().containsAll(stages));

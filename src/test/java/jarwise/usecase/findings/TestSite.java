@@ -14,6 +14,7 @@ import jarwise.store.SampleStore;
 import jarwise.store.SettingsStore;
 import jarwise.store.SiteStore;
 import jarwise.store.work.RoundStore;
+import jarwise.store.work.SeededFilterStore;
 import jarwise.store.work.TreatmentStore;
 import jarwise.tally.SampleEvent;
 import jarwise.usecase.ShowFindings;
@@ -44,6 +45,7 @@ public final class TestSite implements AutoCloseable {
     public final RoundStore rounds;
     public final SampleStore samples;
     public final EventStore events;
+    public final SeededFilterStore seeded;
     public final SiteCounts counts;
 
     /** Opens a fresh site in a folder. */
@@ -55,6 +57,7 @@ public final class TestSite implements AutoCloseable {
         rounds = new RoundStore(database);
         samples = new SampleStore(database);
         events = new EventStore(database);
+        seeded = new SeededFilterStore(database);
         PestStore pests = new PestStore(database);
         counts = new SiteCounts(samples, settings, pests, events);
         site.save(nursery);

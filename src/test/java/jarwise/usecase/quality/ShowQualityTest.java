@@ -1,17 +1,23 @@
 package jarwise.usecase.quality;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import jarwise.decision.Finding.Subject;
 import jarwise.sample.DetectionValue;
+import jarwise.sample.SampleCode;
+import jarwise.sample.SeededFilter;
+import jarwise.sample.SeededFilter.Placed;
 import jarwise.tally.Facts;
 import jarwise.usecase.findings.Jar;
 import jarwise.usecase.findings.TestSite;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,7 +42,7 @@ class ShowQualityTest {
     }
 
     private Quality quality() {
-        return new ShowQuality(site.counts, site.samples, site.events)
+        return new ShowQuality(site.counts, site.samples, site.events, site.seeded)
                 .run(TestSite.SLUG, DAY.plusDays(60));
     }
 
@@ -108,6 +114,52 @@ class ShowQualityTest {
                         .counted("adult", 2));
 
         assertThat(only().finds()).contains(new KnownFinds(1, 10, 10, 4, DAY, DAY));
+    }
+
+    /** Two larvae and an adult lie there; one larva is found, the adult, and one adult too many. */
+    @Test
+    void aReadingOfAKnownFilterTellsOfEachKindOfAnimalOnIt() {
+        tray("TRAY", Optional.empty());
+        site.with(reading("TRAY.s-3f0c9a-1", DAY), reading("TRAY.s-3f0c9a-2", DAY.plusDays(1)));
+
+        assertThat(quality().shares())
+                .extracting(MeasuredShare::subject, share -> share.finds().orElseThrow())
+                .containsExactlyInAnyOrder(
+                        tuple(LARVAE, new KnownFinds(2, 2, 4, 2, DAY, DAY.plusDays(1))),
+                        tuple(
+                                new Subject("FRANOC", "adult"),
+                                new KnownFinds(2, 2, 2, 2, DAY, DAY.plusDays(1))));
+        assertThat(quality().leftOut()).isZero();
+    }
+
+    @Test
+    void aReadingOfAFilterThatWasRetiredBeforeSaysNothing() {
+        tray("TRAY", Optional.of(DAY));
+        site.with(reading("TRAY.s-3f0c9a-1", DAY));
+
+        assertThat(quality().shares()).isEmpty();
+    }
+
+    private void tray(String code, Optional<LocalDate> retired) {
+        List<Placed> placed =
+                List.of(
+                        new Placed("A3", "FRANOC", "larva1"),
+                        new Placed("D5", "FRANOC", "larva2"),
+                        new Placed("D6", "FRANOC", "adult"));
+        site.seeded.put(
+                TestSite.SLUG,
+                new SeededFilter(
+                        new SampleCode(code), "Tray", placed, DAY.minusDays(9), "SC-1", retired),
+                Instant.EPOCH);
+    }
+
+    private static Jar reading(String code, LocalDate day) {
+        return Jar.of(code, day)
+                .with(Facts.ROLE, "seeded")
+                .with(Facts.KNOWN, "3")
+                .counted("larva1", 1)
+                .counted("larva2", 0)
+                .counted("adult", 2);
     }
 
     @Test
