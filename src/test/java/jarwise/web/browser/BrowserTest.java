@@ -64,8 +64,14 @@ public abstract class BrowserTest {
 
     @AfterEach
     void closePages() {
-        contexts.forEach(BrowserContext::close);
+        leavePages();
         assertThat(consoleErrors).as("errors on the page's console").isEmpty();
+    }
+
+    /** Closes all pages: before their server is closed, where a page sends by itself. */
+    protected void leavePages() {
+        contexts.forEach(BrowserContext::close);
+        contexts.clear();
     }
 
     /** Checks that a form was refused: the browser tells its console of that, and of no more. */

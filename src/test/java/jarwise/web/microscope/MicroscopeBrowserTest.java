@@ -24,6 +24,7 @@ class MicroscopeBrowserTest extends BrowserTest {
 
     @AfterEach
     void closeSite() {
+        leavePages();
         site.close();
     }
 

@@ -30,6 +30,7 @@ class MicroscopeGuardsBrowserTest extends BrowserTest {
 
     @AfterEach
     void closeSite() {
+        leavePages();
         site.close();
     }
 

@@ -62,6 +62,7 @@ class MicroscopeLooksBrowserTest extends BrowserTest {
 
     @AfterEach
     void closeSite() {
+        leavePages();
         site.close();
     }
 
