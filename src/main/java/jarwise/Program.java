@@ -11,6 +11,7 @@ import jarwise.store.guard.ServerLock;
 import jarwise.store.work.CalendarStore;
 import jarwise.store.work.DeviceStore;
 import jarwise.store.work.FloorStore;
+import jarwise.store.work.PhotoStore;
 import jarwise.store.work.RoundStore;
 import jarwise.store.work.SeededFilterStore;
 import jarwise.store.work.TreatmentStore;
@@ -26,7 +27,9 @@ import jarwise.usecase.devices.LetInCodes;
 import jarwise.usecase.devices.RecogniseDevice;
 import jarwise.usecase.devices.RevokeDevice;
 import jarwise.usecase.devices.ShowDevices;
+import jarwise.usecase.exchange.ShowPhoto;
 import jarwise.usecase.exchange.TakeEvents;
+import jarwise.usecase.exchange.TakePhoto;
 import jarwise.usecase.findings.SiteCounts;
 import jarwise.usecase.intake.ImportDesk;
 import jarwise.usecase.intake.UploadShelf;
@@ -78,6 +81,7 @@ import jarwise.web.devices.DevicesPages;
 import jarwise.web.devices.LetInPages;
 import jarwise.web.devices.TrustPages;
 import jarwise.web.exchange.ExchangePages;
+import jarwise.web.exchange.PhotoPages;
 import jarwise.web.findings.FindingsPages;
 import jarwise.web.home.HomePages;
 import jarwise.web.intake.ImportPages;
@@ -204,6 +208,7 @@ public final class Program implements AutoCloseable {
                 new WalkPages(kit, walkDeeds(database, clock)),
                 new MicroscopePages(kit, new ShowMicroscope(database, counts)),
                 new ExchangePages(kit, new TakeEvents(database, recounts)),
+                photoPages(kit, new PhotoStore(database)),
                 new PaperPages(
                         kit,
                         new ShowRounds(database),
@@ -226,6 +231,10 @@ public final class Program implements AutoCloseable {
                         kit,
                         new TellCalendar(database, counts),
                         new OpenCalendar(new CalendarStore(database))));
+    }
+
+    private static PhotoPages photoPages(Server.Kit kit, PhotoStore photos) {
+        return new PhotoPages(kit, new TakePhoto(photos), new ShowPhoto(photos));
     }
 
     private QualityPages qualityPages(Server.Kit kit, SiteCounts counts) {

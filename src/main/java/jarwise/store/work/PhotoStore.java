@@ -1,11 +1,12 @@
 package jarwise.store.work;
 
+import jarwise.sample.Photo;
 import jarwise.store.Columns;
 import jarwise.store.Database;
 import jarwise.store.Row;
 import java.time.Instant;
-import java.util.Base64;
 import java.util.Optional;
+import java.util.Set;
 
 /** Pictures of kept specimens, each once, told apart by the hash of their bytes. */
 public final class PhotoStore {
@@ -14,20 +15,6 @@ public final class PhotoStore {
 
     public PhotoStore(Database database) {
         this.database = database;
-    }
-
-    /** A picture as a browser takes it. */
-    public record Photo(String mediaType, String base64) {
-
-        /** {@return a picture of these bytes} */
-        public static Photo of(String mediaType, byte[] bytes) {
-            return new Photo(mediaType, Base64.getEncoder().encodeToString(bytes));
-        }
-
-        /** {@return its bytes} */
-        public byte[] bytes() {
-            return Base64.getDecoder().decode(base64);
-        }
     }
 
     /**
@@ -69,5 +56,15 @@ public final class PhotoStore {
                                                         new Columns(row).text("media_type"),
                                                         new Columns(row).text("content")))
                                 .findOne());
+    }
+
+    /** {@return the hashes of all pictures of a site that have arrived} */
+    public Set<String> hashes(String nursery) {
+        return database.read(
+                handle ->
+                        handle.createQuery("select sha256 from photo where nursery = :nursery")
+                                .bind("nursery", nursery)
+                                .mapTo(String.class)
+                                .set());
     }
 }

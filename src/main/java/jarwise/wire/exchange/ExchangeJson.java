@@ -54,6 +54,11 @@ public final class ExchangeJson {
         return JsonNodeFactory.instance.objectNode().put("upTo", sequence).toString();
     }
 
+    /** {@return the answer that the picture with this hash is on record} */
+    public static String kept(String sha256) {
+        return JsonNodeFactory.instance.objectNode().put("kept", sha256).toString();
+    }
+
     /** {@return the answer that nothing was taken, and why} */
     public static String refused(String sentence) {
         return JsonNodeFactory.instance.objectNode().put("refused", sentence).toString();

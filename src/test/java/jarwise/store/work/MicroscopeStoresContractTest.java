@@ -3,6 +3,7 @@ package jarwise.store.work;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import jarwise.sample.Photo;
 import jarwise.sample.SampleCode;
 import jarwise.sample.SeededFilter;
 import jarwise.sample.SeededFilter.Placed;
@@ -16,6 +17,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
@@ -127,17 +129,29 @@ class MicroscopeStoresContractTest {
         @Test
         void aPictureIsKeptOnceByteByByte() {
             byte[] bytes = {0, -1, 7, 127, -128};
-            photos.put("lane", "ab".repeat(32), PhotoStore.Photo.of("image/png", bytes), at());
+            photos.put("lane", "ab".repeat(32), Photo.of("image/png", bytes), at());
             photos.put(
                     "lane",
                     "ab".repeat(32),
-                    PhotoStore.Photo.of("image/jpeg", new byte[] {1}),
+                    Photo.of("image/jpeg", new byte[] {1}),
                     Optional.empty());
-            PhotoStore.Photo kept = photos.find("lane", "ab".repeat(32)).orElseThrow();
+            Photo kept = photos.find("lane", "ab".repeat(32)).orElseThrow();
 
             assertThat(kept.bytes()).isEqualTo(bytes);
             assertThat(kept.mediaType()).isEqualTo("image/png");
             assertThat(photos.find("other", "ab".repeat(32))).isEmpty();
+            assertThat(photos.hashes("lane")).containsExactly("ab".repeat(32));
+            assertThat(photos.hashes("other")).isEmpty();
+        }
+
+        @Test
+        void aPictureOfTheLargestSizeComesBackWhole() {
+            byte[] bytes = new byte[2 * 1024 * 1024];
+            new Random(3).nextBytes(bytes);
+            Photo photo = Photo.of("image/jpeg", bytes);
+            photos.put("lane", photo.sha256(), photo, Optional.empty());
+
+            assertThat(photos.find("lane", photo.sha256()).orElseThrow().bytes()).isEqualTo(bytes);
         }
 
         private static Optional<Instant> at() {
