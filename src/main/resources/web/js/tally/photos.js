@@ -26,6 +26,9 @@ export async function smallPhoto(photo) {
   return { hash, photo: small }
 }
 
+/** Answers about one photo alone: the others may be taken all the same. */
+const ABOUT_THIS_ONE = [413, 422]
+
 /**
  * Sends what waits; a photo is dropped here only after the server has it.
  *
@@ -41,8 +44,9 @@ export async function sendPhotos(log, address, token) {
         headers: { "Content-Type": "image/jpeg", "Jarwise-Form": token },
         body: await log.photo(hash),
       })
-      if (!answer.ok) return console.warn("A photo was not taken", answer.status)
-      await log.dropPhoto(hash)
+      if (answer.ok) await log.dropPhoto(hash)
+      else console.warn("A photo was not taken", answer.status)
+      if (!answer.ok && !ABOUT_THIS_ONE.includes(answer.status)) return
     } catch (failure) {
       return console.info("A photo waits", failure)
     }
