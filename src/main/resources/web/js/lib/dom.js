@@ -25,6 +25,23 @@ export function svg(name, attributes = {}, ...children) {
 }
 
 /**
+ * Puts new children in the places of old ones. What is the same stays as it is: a browser draws
+ * only what was changed.
+ *
+ * @param {Element} parent
+ * @param {...(Node | string)} children
+ */
+export function renew(parent, ...children) {
+  const old = [...parent.childNodes]
+  const fresh = children.map((child) => (child instanceof Node ? child : new Text(child)))
+  fresh.forEach((child, i) => {
+    if (!old[i]) parent.append(child)
+    else if (!old[i].isEqualNode(child)) old[i].replaceWith(child)
+  })
+  old.slice(fresh.length).forEach((node) => node.remove())
+}
+
+/**
  * @template {Element} E
  * @param {E} element
  * @param {Attributes} attributes

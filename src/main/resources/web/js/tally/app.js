@@ -1,5 +1,6 @@
 // The state of the microscope page and how it changes from filter to filter.
 
+import { queue } from "#js/sync/outbox.js"
 import { dayOf } from "#js/lib/time.js"
 import { counter, speaker } from "#js/lib/words.js"
 import { filterOf } from "#js/tally/derived.js"
@@ -11,7 +12,7 @@ import { spelled } from "#js/tally/presses.js"
 import { createHearing } from "#js/tally/hearing.js"
 import { openKnown } from "#js/tally/known-here.js"
 import { sentence } from "#js/tally/sentence.js"
-import { aloneWords } from "#js/tally/shown.js"
+import { footWords } from "#js/tally/shown.js"
 import { openSession } from "#js/tally/session.js"
 import { createVoice } from "#js/tally/voice.js"
 import { openMenu } from "#js/tally/dialogs/menu.js"
@@ -53,9 +54,13 @@ export async function createApp(main, log, first, now) {
     sheet,
     session: session.now,
     shown: () => {},
-    answer: () => answer,
     isOld: () => known.program() !== main.dataset.program,
-    footText: () => aloneWords(app),
+    /** What is kept here, and what of it the desk has. */
+    async foot(/** @type {HTMLElement} */ line, /** @type {number | undefined} */ presses) {
+      const sent = await queue(log, now())
+      line.textContent = footWords(app, { presses, ...sent, answer })
+      line.classList.toggle("tally-late", sent.late)
+    },
     stageName: (/** @type {any} */ { pest, stage, life_stage: code = stage }) =>
       sheet().stages[pest]?.[code]?.name ?? code,
     markOf: (/** @type {string} */ pest, /** @type {string} */ stage) =>

@@ -80,19 +80,16 @@ export const minutesWords = (app, seconds) =>
 
 /**
  * @param {any} app
- * @param {{ presses: number, waiting: number, late: boolean, answer: any }} sent
+ * @param {{ presses?: number, waiting: number, late: boolean, answer: any }} sent presses: of the
+ *   filter that is open
  */
 export function footWords(app, { presses, waiting, late, answer }) {
-  const here = app.count("tally.foot.here.", presses)
+  const isOpen = presses !== undefined
+  const here = isOpen ? app.count("tally.foot.here.", presses) : app.say("tally.foot.there")
   if (answer.kind === "refused") return app.say("tally.foot.refused", answer.sentence)
   if (app.isOld()) return app.say("tally.foot.old")
+  if (waiting === 0 && !isOpen && answer.kind === "unreachable") return app.say("tally.foot.alone")
   if (waiting === 0) return here + " " + app.say("tally.foot.all-sent")
   const why = late ? "late" : answer.kind === "unreachable" ? "unreachable" : "sending"
   return here + " " + app.say("tally.foot." + why, waiting)
-}
-
-/** @param {any} app @returns {string} how the page stands to the desk while no filter is open */
-export function aloneWords(app) {
-  if (app.isOld()) return app.say("tally.foot.old")
-  return app.say("tally.foot." + (app.answer().kind === "unreachable" ? "alone" : "there"))
 }

@@ -4,6 +4,9 @@ import { plainSounds, render } from "#js/tally/sounds.js"
 
 /** @typedef {"off" | "tones" | "speech"} Mode */
 
+/** Later than this a sound would be taken for that of another press: milliseconds. */
+const TOO_LATE = 500
+
 /**
  * @param {{ language: string, mode: Mode, shown: (words: string) => void }} wish
  *   shown: gets every sentence, whether it is heard or not
@@ -37,12 +40,27 @@ export function createVoice({ language, mode, shown }) {
     if (context?.state === "suspended") context.resume()
   }
 
+  /** The press that wakes the sound is heard as soon as there is one; older ones no more. */
+  function playAwake(/** @type {any} */ what) {
+    const asked = performance.now()
+    const audio = /** @type {AudioContext} */ (context)
+    audio.onstatechange = () => {
+      if (audio.state !== "running") return
+      audio.onstatechange = null
+      if (performance.now() - asked < TOO_LATE) play(what)
+    }
+  }
+
   /**
    * @param {{ sound: string } | { mark: string, pest: number }} what
    * @returns {number} milliseconds until it is heard, as far as the browser tells; NaN: not at all
    */
   function play(what) {
-    if (mode === "off" || !context || context.state !== "running") return NaN
+    if (mode === "off" || !context) return NaN
+    if (context.state !== "running") {
+      playAwake(what)
+      return NaN
+    }
     const source = new AudioBufferSourceNode(context, { buffer: bufferOf(what) })
     source.connect(context.destination)
     source.start()

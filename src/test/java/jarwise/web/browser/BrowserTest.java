@@ -6,6 +6,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.AxeResults;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
@@ -140,6 +141,19 @@ public abstract class BrowserTest {
                 new Page.ScreenshotOptions()
                         .setFullPage(true)
                         .setPath(Path.of("target", "screens", name + ".png")));
+    }
+
+    /** {@return a browser of its own, with its data in a folder: one that may be killed} */
+    protected static BrowserContext browserOf(Path data) {
+        return playwright
+                .chromium()
+                .launchPersistentContext(
+                        data,
+                        new BrowserType.LaunchPersistentContextOptions()
+                                .setExecutablePath(program())
+                                .setViewportSize(DESK, 900)
+                                .setLocale("en")
+                                .setArgs(FLAGS));
     }
 
     private static Path program() {

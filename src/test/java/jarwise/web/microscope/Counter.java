@@ -153,6 +153,12 @@ final class Counter {
         keyboard.send("Input.dispatchKeyEvent", event);
     }
 
+    /** The page has its filters, and waits for one. */
+    Counter isReady() {
+        PlaywrightAssertions.assertThat(page.getByLabel("Code on the lid")).isVisible();
+        return this;
+    }
+
     /** The cell under the eyepieces. */
     Counter isOn(String cell) {
         PlaywrightAssertions.assertThat(page.locator(".tally-cell-name")).hasText(cell);

@@ -46,7 +46,7 @@ class MicroscopeOfflineBrowserTest extends BrowserTest {
 
     private Counter counter() {
         Page page = page(DESK);
-        Counter counter = Counter.on(page).open(site.address(line.port()));
+        Counter counter = Counter.on(page).open(site.address(line.port())).isReady();
         page.evaluate("navigator.serviceWorker.ready.then(() => true)");
         page.waitForFunction("navigator.serviceWorker.controller !== null");
         return counter;

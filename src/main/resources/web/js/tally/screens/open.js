@@ -62,7 +62,7 @@ export function openScreen(app) {
   }
 
   function showFoot() {
-    foot.textContent = app.footText()
+    return app.foot(foot)
   }
 
   function chosen(/** @type {string} */ code) {

@@ -1,9 +1,8 @@
 // What is seen while a filter is counted. Built once; each press changes what it must.
 
-import { el } from "#js/lib/dom.js"
-import { queue } from "#js/sync/outbox.js"
+import { el, renew } from "#js/lib/dom.js"
 import { totalOf, undoable } from "#js/tally/reading.js"
-import { adviceWords, besideCell, footWords, looked } from "#js/tally/shown.js"
+import { adviceWords, besideCell, looked } from "#js/tally/shown.js"
 import { feedOf } from "#js/tally/view/feed.js"
 import { filterPicture } from "#js/tally/view/filter-picture.js"
 import { createKeypad } from "#js/tally/view/keypad.js"
@@ -59,20 +58,9 @@ export function createCountView(app, counting, { press, menu }) {
     name.textContent = state.current || app.say(state.filter.done ? "tally.done" : "tally.end")
     name.classList.toggle("tally-cell-words", state.current === "")
     showBeside(state)
-    picture.replaceChildren(
-      filterPicture({
-        rows: app.sheet().layout.rows,
-        state,
-        markOf: app.markOf,
-        label: app.say(
-          "tally.picture",
-          looked(state).cellsRead,
-          looked(state).cellsObscured,
-          state.left,
-        ),
-      }),
-    )
-    feed.replaceChildren(
+    showPicture(state)
+    renew(
+      feed,
       ...feedOf(counting.own(), { say: app.say, nameOf: app.stageName, markOf: app.markOf }),
     )
     keypad.show(counting.profile(), counts, {
@@ -83,10 +71,24 @@ export function createCountView(app, counting, { press, menu }) {
       enter: enterWords(state, words.offered),
       done: state.then.length > 0 ? app.say("tally.key.then", state.then[0]) : "",
     })
-    advice.replaceChildren(el("b", {}, words.lead), " " + words.rest)
+    renew(advice, el("b", {}, words.lead), " " + words.rest)
     advice.classList.toggle("tally-advice-offered", words.offered)
     if (heard.kind === "count" && app.session().visual) showBig(heard, counts)
     showFoot()
+  }
+
+  function showPicture(/** @type {any} */ state) {
+    const { cellsRead, cellsObscured } = looked(state)
+    const fresh = filterPicture({
+      rows: app.sheet().layout.rows,
+      state,
+      markOf: app.markOf,
+      label: app.say("tally.picture", cellsRead, cellsObscured, state.left),
+    })
+    const shown = picture.firstElementChild
+    if (!shown) return picture.append(fresh)
+    shown.setAttribute("aria-label", fresh.getAttribute("aria-label") ?? "")
+    renew(shown, ...fresh.childNodes)
   }
 
   function showBeside(/** @type {any} */ state) {
@@ -94,7 +96,7 @@ export function createCountView(app, counting, { press, menu }) {
     const { pest, name: pestName } = counting.profile()
     const found = el("p", {}, el("b", {}, String(totalOf(state.filter.counts, pest))))
     found.append(" " + app.say("tally.on-this-filter", pestName))
-    beside.replaceChildren(el("p", {}, then), found, el("p", {}, read))
+    renew(beside, el("p", {}, then), found, el("p", {}, read))
   }
 
   /** For eyes instead of ears: what was counted, and how many there are, in place of the cell. */
@@ -117,11 +119,8 @@ export function createCountView(app, counting, { press, menu }) {
     return app.say(offered && !state.allRead ? "tally.key.partly" : "tally.key.finish")
   }
 
-  async function showFoot() {
-    const sent = await queue(app.log, Date.now())
-    const presses = counting.own().length
-    foot.textContent = footWords(app, { presses, ...sent, answer: app.answer() })
-    foot.classList.toggle("tally-late", sent.late)
+  function showFoot() {
+    return app.foot(foot, counting.own().length)
   }
 
   function showAway(/** @type {boolean} */ is) {

@@ -25,11 +25,17 @@ export function filterPicture({ rows, state, markOf, label, missed = [], missedW
   const middle = { x: RAIL + (wide * CELL) / 2, y: RAIL + (rows.length * CELL) / 2 }
   const radius = 0.5 * Math.max(wide + 0.75, rows.length + 1.75) * CELL
   const paper = svg("circle", { cx: middle.x, cy: middle.y, r: radius, class: "tally-paper" })
-  picture.append(patterns(), paper)
-  const order = state.walk.flat()
-  for (const name of order) picture.append(...cellShapes(name, state))
-  picture.append(...way(state), ...rails(rows, wide, state.current))
-  for (const name of order) picture.append(...finds(name, state, markOf))
+  // Of each cell one group, so that a press changes the picture in one place.
+  const each = (/** @type {(name: string) => SVGElement[]} */ shapes) =>
+    state.walk.flat().map((name) => svg("g", {}, ...shapes(name)))
+  picture.append(
+    patterns(),
+    paper,
+    ...each((name) => cellShapes(name, state)),
+    svg("g", {}, ...way(state)),
+    svg("g", {}, ...rails(rows, wide, state.current)),
+    ...each((name) => finds(name, state, markOf)),
+  )
   for (const { cell, mark } of missed) picture.append(...missedCell(cell, mark, missedWord))
   if (state.current && missed.length === 0) picture.append(frame(state.current, "tally-current"))
   return picture

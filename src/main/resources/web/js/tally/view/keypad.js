@@ -1,6 +1,6 @@
 // The keypad as it is under the hand: every key with its mark, its word and its count.
 
-import { el } from "#js/lib/dom.js"
+import { el, renew } from "#js/lib/dom.js"
 import { markPicture } from "#js/tally/view/marks.js"
 
 /** Places of the keys in the page's grid. */
@@ -81,7 +81,7 @@ export function createKeypad(say, press) {
       { class: "tally-cap", "aria-hidden": "true" },
       key === "Enter" ? "" : key,
     )
-    tiles.get(key)?.replaceChildren(cap, ...content)
+    renew(/** @type {HTMLElement} */ (tiles.get(key)), cap, ...content)
   }
 
   /** A pressed key stays lit for a moment, steady. */
