@@ -35,6 +35,9 @@ export function createCountView(app, counting, { press, menu }) {
     "aria-live",
     app.voice.mode() === "speech" && app.voice.canSpeak() ? "off" : "polite",
   )
+  let frame = 0
+  /** @type {any} */
+  let latest
   const where = el("div", { class: "tally-where" }, name, beside)
   const nodes = [
     headOf(app, counting),
@@ -50,7 +53,14 @@ export function createCountView(app, counting, { press, menu }) {
   ]
   return { nodes, show, foot: showFoot, flash: keypad.flash, away: showAway }
 
+  /** Drawn with the next picture of the screen: many presses at once are drawn once. */
   function show(/** @type {any} */ heard) {
+    if (frame === 0) frame = requestAnimationFrame(() => draw(latest))
+    latest = heard
+  }
+
+  function draw(/** @type {any} */ heard) {
+    frame = 0
     const state = counting.state()
     const { counts } = state.filter
     const now = app.advice(counting, state)
