@@ -29,8 +29,9 @@ export async function startCounting(wish) {
   /** @type {string} */
   let wanted = ""
   let profile = 0
-  /** @type {{ toCommit: number, toHeard: number }[]} */
+  /** @type {{ toCommit: number, toHeard: number, inDevice: number }[]} */
   const timings = []
+  let known = { events, wanted, state: stateOf(events, walk, wanted) }
   let row = Promise.resolve()
 
   const counting = {
@@ -38,7 +39,7 @@ export async function startCounting(wish) {
     walk,
     filter,
     timings: () => timings,
-    state: () => stateOf(events, walk, wanted),
+    state,
     own: () => events.filter((event) => event.device === device),
     profile: () => wish.profiles[profile],
     profileIndex: () => profile,
@@ -58,6 +59,14 @@ export async function startCounting(wish) {
     record,
   }
   return counting
+
+  /** Worked out once for what is pressed so far: it is asked for many times. */
+  function state() {
+    if (known.events !== events || known.wanted !== wanted) {
+      known = { events, wanted, state: stateOf(events, walk, wanted) }
+    }
+    return known.state
+  }
 
   /**
    * @param {string} key
@@ -87,7 +96,7 @@ export async function startCounting(wish) {
         sequence: last - fresh.length + 1 + i,
       }))
       events = [...events, ...kept]
-      timings.push({ toCommit: performance.now() - down, toHeard: NaN })
+      timings.push({ toCommit: performance.now() - down, toHeard: NaN, inDevice: NaN })
       return true
     } catch (fault) {
       console.warn("Not kept", fault)
@@ -99,7 +108,10 @@ export async function startCounting(wish) {
   function tell(/** @type {Heard} */ what, /** @type {number} */ down) {
     const until = wish.heard(what)
     const timing = timings.at(-1)
-    if (timing && Number.isNaN(timing.toHeard)) timing.toHeard = performance.now() + until - down
+    if (timing && Number.isNaN(timing.toHeard)) {
+      timing.toHeard = performance.now() + until - down
+      timing.inDevice = until
+    }
     wish.changed(what)
   }
 }

@@ -6,15 +6,11 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.AxeResults;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.BrowserType;
-import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,16 +26,6 @@ public abstract class BrowserTest {
     protected static final int PHONE = 360;
     protected static final int DESK = 1440;
 
-    private static final List<String> FLAGS =
-            List.of(
-                    "--no-sandbox",
-                    "--disable-gpu",
-                    "--disable-quic",
-                    "--no-first-run",
-                    "--disable-background-networking",
-                    "--disable-component-update",
-                    "--disable-sync");
-
     private static Playwright playwright;
     private static Browser browser;
 
@@ -48,14 +34,8 @@ public abstract class BrowserTest {
 
     @BeforeAll
     static void startBrowser() {
-        playwright =
-                Playwright.create(
-                        new Playwright.CreateOptions()
-                                .setEnv(java.util.Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-        browser =
-                playwright
-                        .chromium()
-                        .launch(new LaunchOptions().setExecutablePath(program()).setArgs(FLAGS));
+        playwright = Browsers.playwright();
+        browser = Browsers.start(playwright);
     }
 
     @AfterAll
@@ -145,33 +125,6 @@ public abstract class BrowserTest {
 
     /** {@return a browser of its own, with its data in a folder: one that may be killed} */
     protected static BrowserContext browserOf(Path data) {
-        return playwright
-                .chromium()
-                .launchPersistentContext(
-                        data,
-                        new BrowserType.LaunchPersistentContextOptions()
-                                .setExecutablePath(program())
-                                .setViewportSize(DESK, 900)
-                                .setLocale("en")
-                                .setArgs(FLAGS));
-    }
-
-    private static Path program() {
-        String given = System.getenv("JARWISE_BROWSER");
-        return Stream.concat(
-                        Stream.ofNullable(given),
-                        Stream.of(
-                                "/usr/bin/chromium",
-                                "/usr/bin/chromium-browser",
-                                "/usr/bin/google-chrome",
-                                "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome"))
-                .map(Path::of)
-                .filter(Files::isExecutable)
-                .findFirst()
-                .orElseThrow(
-                        () ->
-                                new IllegalStateException(
-                                        "No Chromium or Chrome found; ./dev check installs one, or"
-                                                + " set JARWISE_BROWSER to its path"));
+        return Browsers.start(playwright, data);
     }
 }

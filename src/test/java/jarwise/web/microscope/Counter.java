@@ -12,7 +12,7 @@ import java.util.Map;
  * A reader with a keypad. Strokes are the browser's own key events with a time of their own, so
  * that a bounce of 20 ms is one on any machine.
  */
-final class Counter {
+public final class Counter {
 
     private static final Map<String, String> CODES =
             Map.of(
@@ -37,17 +37,17 @@ final class Counter {
         this.keyboard = page.context().newCDPSession(page);
     }
 
-    static Counter on(Page page) {
+    public static Counter on(Page page) {
         return new Counter(page);
     }
 
-    Counter open(String address) {
+    public Counter open(String address) {
         page.navigate(address);
         return this;
     }
 
     /** Opens a filter as a scanner does: the code of the lid, the code of the base. */
-    Counter reads(String code) {
+    public Counter reads(String code) {
         page.getByLabel("Code on the lid").fill(code);
         page.getByLabel("Code on the base").fill(code);
         if (page.getByLabel("Who reads").inputValue().isEmpty()) {
@@ -63,7 +63,7 @@ final class Counter {
         return reads(code);
     }
 
-    Locator button(String name) {
+    public Locator button(String name) {
         return page.getByRole(
                 AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
     }
@@ -154,13 +154,13 @@ final class Counter {
     }
 
     /** The page has its filters, and waits for one. */
-    Counter isReady() {
+    public Counter isReady() {
         PlaywrightAssertions.assertThat(page.getByLabel("Code on the lid")).isVisible();
         return this;
     }
 
     /** The cell under the eyepieces. */
-    Counter isOn(String cell) {
+    public Counter isOn(String cell) {
         PlaywrightAssertions.assertThat(page.locator(".tally-cell-name")).hasText(cell);
         return this;
     }

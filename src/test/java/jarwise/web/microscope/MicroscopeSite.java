@@ -40,13 +40,13 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** A small nursery whose filters are in the freezer and may be read, and its server. */
-final class MicroscopeSite implements AutoCloseable {
+public final class MicroscopeSite implements AutoCloseable {
 
     static final String SLUG = "quillback";
     static final String PEST = "FRANOC";
 
     /** Labels of the jars of a round, all of one bench. */
-    static final List<String> JARS =
+    public static final List<String> JARS =
             List.of("M9S-346P", "Q3D-25V7", "T4F-5V3C", "7E3-S3EE", "KB6-CQ6M", "43D-ZVMT");
 
     private static final ZoneId ZONE = ZoneId.of("Europe/Paris");
@@ -57,7 +57,7 @@ final class MicroscopeSite implements AutoCloseable {
     private final int port;
     private long sequence;
 
-    MicroscopeSite(Path folder, RoundQuestion question) {
+    public MicroscopeSite(Path folder, RoundQuestion question) {
         String address = folder.resolve("data").toString();
         program = Program.open(address, InstantSource.system());
         database = Database.open(address);
@@ -164,11 +164,11 @@ final class MicroscopeSite implements AutoCloseable {
         return this;
     }
 
-    int port() {
+    public int port() {
         return port;
     }
 
-    String address(int through) {
+    public String address(int through) {
         return "http://127.0.0.1:%d/%s/microscope".formatted(through, SLUG);
     }
 

@@ -2,6 +2,13 @@
 
 import { el } from "#js/lib/dom.js"
 
+/** @type {[string, "toCommit" | "toHeard" | "inDevice"][]} */
+const TIMES = [
+  ["kept", "toCommit"],
+  ["heard", "toHeard"],
+  ["sound", "inDevice"],
+]
+
 /**
  * @param {any} app
  * @param {import("#js/tally/counting.js").Counting} counting
@@ -16,20 +23,16 @@ export function diagnosticsPart(app, counting) {
   const yes = (/** @type {unknown} */ is) => app.say(is ? "tally.yes" : "tally.no")
   const timings = counting.timings()
   add("presses", String(timings.length))
-  add(
-    "kept",
-    spread(
-      app,
-      timings.map(({ toCommit }) => toCommit),
-    ),
-  )
-  add(
-    "heard",
-    spread(
-      app,
-      timings.map(({ toHeard }) => toHeard).filter((time) => !Number.isNaN(time)),
-    ),
-  )
+  for (const [key, name] of TIMES) {
+    const times = timings.map((timing) => timing[name])
+    add(
+      key,
+      spread(
+        app,
+        times.filter((time) => !Number.isNaN(time)),
+      ),
+    )
+  }
   add("offline", yes(globalThis.isSecureContext))
   add("voice", yes(app.voice.canSpeak()))
   add("awake", yes("wakeLock" in navigator))
