@@ -314,7 +314,11 @@ public final class Program implements AutoCloseable {
                         pests,
                         new ReaderStore(database),
                         new EventStore(database)),
-                new ShowSample(new EventStore(database), new SettingsStore(database), pests),
+                new ShowSample(
+                        new EventStore(database),
+                        new SettingsStore(database),
+                        pests,
+                        new PhotoStore(database)),
                 new RecordSample(log, sites, pests),
                 new EnterCounts(log, pests, recounts),
                 new CorrectCount(log),

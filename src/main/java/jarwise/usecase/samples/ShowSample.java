@@ -8,10 +8,12 @@ import jarwise.sample.SampleCode;
 import jarwise.store.EventStore;
 import jarwise.store.PestStore;
 import jarwise.store.SettingsStore;
+import jarwise.store.work.PhotoStore;
 import jarwise.tally.SampleFold;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Looks up everything about one sample.
@@ -19,8 +21,10 @@ import java.util.Optional;
  * @param events what happened to it
  * @param settings the protocol of its day
  * @param pests what was counted
+ * @param photos of finds that were kept
  */
-public record ShowSample(EventStore events, SettingsStore settings, PestStore pests) {
+public record ShowSample(
+        EventStore events, SettingsStore settings, PestStore pests, PhotoStore photos) {
 
     /**
      * One sample, whole.
@@ -29,8 +33,14 @@ public record ShowSample(EventStore events, SettingsStore settings, PestStore pe
      * @param protocol the protocol of the day on which it was cut
      * @param life when it may be read and by when
      * @param pests all pests, to name what was counted
+     * @param photosHere hashes of the site's photos that have arrived
      */
-    public record Shown(SampleFold fold, ProtocolVersion protocol, Life life, Pests pests) {
+    public record Shown(
+            SampleFold fold,
+            ProtocolVersion protocol,
+            Life life,
+            Pests pests,
+            Set<String> photosHere) {
 
         /** {@return pests of which something was read, in the order of the list} */
         public List<Pest> pestsRead() {
@@ -51,7 +61,8 @@ public record ShowSample(EventStore events, SettingsStore settings, PestStore pe
                             LocalDate day = fold.sample().collectedOn().orElse(today);
                             ProtocolVersion protocol = settings.protocolOn(nursery, day);
                             Life life = Life.of(fold.sample().times(), protocol);
-                            return new Shown(fold, protocol, life, pests.pests());
+                            return new Shown(
+                                    fold, protocol, life, pests.pests(), photos.hashes(nursery));
                         });
     }
 }

@@ -184,6 +184,11 @@ public record SampleView(
         return new UnsureView(frame, shown);
     }
 
+    /** {@return the finds that were kept} */
+    public VoucherView vouchers() {
+        return new VoucherView(frame, shown);
+    }
+
     /** {@return what was counted and is in no number} */
     public AsideView aside() {
         return new AsideView(frame, shown);

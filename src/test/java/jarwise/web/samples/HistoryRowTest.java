@@ -102,8 +102,8 @@ class HistoryRowTest {
                 Events.event("bench", 9, new Deed.PhotoTaken(kept.id(), "ab".repeat(32), 900));
         DeedWords words = new DeedWords(FRAME, new Pests(List.of()));
 
-        assertThat(words.say(kept)).isEqualTo("specimen 1 kept, from cell D5");
-        assertThat(words.say(photo)).isEqualTo("photo of the specimen kept in no. 8");
+        assertThat(words.say(kept)).isEqualTo("voucher 1 kept, from cell D5");
+        assertThat(words.say(photo)).isEqualTo("photo of the voucher kept in no. 8");
     }
 
     private static Deed pressed(String cell) {

@@ -11,7 +11,8 @@ export function vouchersPart(app, counting) {
   const list = el("ol", { class: "tally-list" })
   const said = el("p", { role: "status" })
   draw()
-  return el("section", {}, el("h3", {}, app.say("tally.vouchers")), list, said)
+  const caution = el("p", { class: "tally-note" }, app.say("tally.vouchers.caution"))
+  return el("section", {}, el("h3", {}, app.say("tally.vouchers")), list, said, caution)
 
   function draw() {
     const { vouchers, photos } = counting.state().filter
