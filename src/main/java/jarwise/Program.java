@@ -46,6 +46,7 @@ import jarwise.usecase.paper.TypePaperSheet;
 import jarwise.usecase.planning.PlanRound;
 import jarwise.usecase.quality.AdoptMeasured;
 import jarwise.usecase.quality.DrawRecounts;
+import jarwise.usecase.quality.MakeSeededFilter;
 import jarwise.usecase.quality.ShowQuality;
 import jarwise.usecase.rounds.RoundResult;
 import jarwise.usecase.rounds.RoundsToWalk;
@@ -247,7 +248,14 @@ public final class Program implements AutoCloseable {
         return new QualityPages(
                 kit,
                 quality,
-                new QualityPages.Deeds(new AdoptMeasured(quality, adoptShare(database))));
+                new QualityPages.Deeds(
+                        new AdoptMeasured(quality, adoptShare(database)),
+                        new MakeSeededFilter(
+                                new SeededFilterStore(database),
+                                new EventStore(database),
+                                new SettingsStore(database),
+                                new PestStore(database),
+                                new SecureRandom()::nextInt)));
     }
 
     private static AdoptShare adoptShare(Database database) {

@@ -34,7 +34,7 @@ record KnownSamples(Pests pests, Map<SampleCode, SeededFilter> filters) {
     static final String KNOWN_STAGE = "known_stage";
 
     /** Says that the reader did not know: no find, and no miss of anything else. */
-    private static final String UNSURE = "unsure";
+    static final String UNSURE = "unsure";
 
     /**
      * {@return a reading for each kind of animal that was there; none where something is not noted

@@ -7,6 +7,7 @@ import io.javalin.http.NotFoundResponse;
 import jarwise.usecase.form.Fields;
 import jarwise.usecase.form.FormRefused;
 import jarwise.usecase.quality.AdoptMeasured;
+import jarwise.usecase.quality.MakeSeededFilter;
 import jarwise.usecase.quality.ShowQuality;
 import jarwise.web.Frame;
 import jarwise.web.Pages;
@@ -17,6 +18,8 @@ import java.util.TreeMap;
 
 /** Quality: how far counts can be trusted, and what corrects them. */
 public final class QualityPages implements Pages {
+
+    private static final String NOBODY = "desk";
 
     private final Server.Kit kit;
     private final ShowQuality quality;
@@ -30,7 +33,7 @@ public final class QualityPages implements Pages {
     }
 
     /** What can be done on this page. */
-    public record Deeds(AdoptMeasured adopt) {}
+    public record Deeds(AdoptMeasured adopt, MakeSeededFilter seeded) {}
 
     /** One form taken. */
     private interface Change {
@@ -55,6 +58,22 @@ public final class QualityPages implements Pages {
                 "end",
                 (frame, fields) ->
                         deeds.adopt().end(slug(frame), fields, frame.now().toLocalDate()));
+        change(
+                routes,
+                "seeded",
+                (frame, fields) ->
+                        deeds.seeded()
+                                .run(
+                                        slug(frame),
+                                        frame.person().isEmpty() ? NOBODY : frame.person(),
+                                        fields,
+                                        frame.now().toLocalDate(),
+                                        frame.now().toInstant()));
+        change(
+                routes,
+                "retire",
+                (frame, fields) ->
+                        deeds.seeded().retire(slug(frame), fields, frame.now().toLocalDate()));
     }
 
     private void change(RoutesConfig routes, String name, Change change) {
@@ -69,7 +88,13 @@ public final class QualityPages implements Pages {
     private void show(Context http, Frame frame, Form form) {
         QualityView view =
                 new QualityView(frame, quality.run(slug(frame), frame.now().toLocalDate()), form);
-        kit.templates().answer(http, "quality.jte", Map.of("frame", frame, "view", view));
+        SeededView seeded =
+                new SeededView(frame, deeds.seeded().all(slug(frame)), deeds.seeded().placeable());
+        kit.templates()
+                .answer(
+                        http,
+                        "quality.jte",
+                        Map.of("frame", frame, "view", view, "seeded", seeded));
     }
 
     private void make(Context http, String name, Change change) {
@@ -78,7 +103,9 @@ public final class QualityPages implements Pages {
         http.formParamMap().forEach((field, values) -> typed.put(field, values.get(0)));
         try {
             change.make(frame, Fields.of(typed));
-            http.redirect(frame.to("quality#" + name), HttpStatus.SEE_OTHER);
+            http.redirect(
+                    frame.to("quality#" + (name.equals("retire") ? "seeded" : name)),
+                    HttpStatus.SEE_OTHER);
         } catch (FormRefused refused) {
             http.status(HttpStatus.UNPROCESSABLE_CONTENT);
             show(http, frame, Form.refused(frame, name, typed, refused));

@@ -31,8 +31,12 @@ export function seededScreen(app, counting, rest) {
       el("td", {}, share),
     )
   })
+  const said = el("p", { class: "tally-said", role: "status" })
+  app.shown = (/** @type {string} */ words) => (said.textContent = words)
   app.voice.say(app.say("tally.seeded.said", found, known) + rest)
   queueMicrotask(() => next.focus())
+  const foot = el("p", { class: "tally-foot" })
+  showFoot()
   return {
     nodes: [
       el(
@@ -63,8 +67,15 @@ export function seededScreen(app, counting, rest) {
         el("table", { class: "tally-table" }, el("tbody", {}, ...stages)),
       ),
       next,
+      said,
+      foot,
     ],
     leave: () => {},
+    foot: showFoot,
+  }
+
+  function showFoot() {
+    return app.foot(foot, counting.own().length)
   }
 }
 
