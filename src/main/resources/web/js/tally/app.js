@@ -81,17 +81,17 @@ export async function createApp(main, log, first, now) {
     },
     goTo: (/** @type {string} */ cell) => screen.goTo?.(cell),
     finish: () => screen.finish?.(),
-    /** Listens anew, after the keys have changed. */
-    again: async () => screen.counting && show(countScreen(app, screen.counting)),
+    /** Listens anew, after the keys have changed; or counts anew, after the pests have. */
+    async again(counts = false) {
+      const { counting } = screen
+      if (counting) show(countScreen(app, counts ? await start() : counting))
+    },
     menu: (/** @type {any} */ counting) => openMenu(app, counting),
     heard: (/** @type {any} */ what) => heard(what),
     recorded: () => {},
     /** Asks the server for what waits now; set by the page. */
     refresh: async () => {},
-    async renew(/** @type {any} */ fresh) {
-      await known.renew(fresh)
-      screen.renewed?.()
-    },
+    renew: (/** @type {any} */ fresh) => known.renew(fresh).then(() => screen.renewed?.()),
     answered(/** @type {any} */ how) {
       answer = how
       screen.foot?.()

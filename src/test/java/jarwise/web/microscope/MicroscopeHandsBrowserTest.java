@@ -12,7 +12,10 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import jarwise.plan.RoundQuestion;
+import jarwise.sample.SampleCode;
+import jarwise.store.SampleStore;
 import jarwise.store.work.PhotoStore;
+import jarwise.tally.StageKey;
 import jarwise.web.browser.BrowserTest;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -124,6 +127,30 @@ class MicroscopeHandsBrowserTest extends BrowserTest {
                         - status
                         """);
         counter.keys("9").hears("western flower thrips has nothing on this key.");
+    }
+
+    @Test
+    void anotherPestIsLookedForFromTheFirstCellOnOrNotAtAll() {
+        Counter counter = counter(DESK).reads(ONE).isOn("A3");
+        counter.button("More").click();
+        counter.page.getByLabel("two-spotted spider mite").check();
+        counter.button("Close").click();
+        counter.keys("*").hears("two-spotted spider mite");
+        counter.keys("6/4").keys("0".repeat(40)).hold("Enter", 900);
+        counter.hears("Filter done. 1 western flower thrips, 1 two-spotted spider mite.")
+                .foot("The desk has them all.");
+
+        StageKey egg = new StageKey("TETRUR", "egg");
+        assertThat(new SampleStore(site.database).countsOf(MicroscopeSite.SLUG, jar()))
+                .containsEntry(egg, 0L);
+        counter.hold("Enter", 900).isReady().reads(MicroscopeSite.JARS.get(1)).isOn("A3");
+        counter.keys("0").isOn("A4").button("More").click();
+        PlaywrightAssertions.assertThat(counter.page.getByLabel("two-spotted spider mite"))
+                .isDisabled();
+    }
+
+    private static SampleCode jar() {
+        return new SampleCode(ONE);
     }
 
     @Test

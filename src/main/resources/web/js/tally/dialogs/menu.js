@@ -3,6 +3,7 @@
 
 import { el } from "#js/lib/dom.js"
 import { diagnosticsPart } from "#js/tally/dialogs/diagnostics.js"
+import { pestsPart } from "#js/tally/dialogs/pests.js"
 import { pedalPart } from "#js/tally/dialogs/pedal.js"
 import { vouchersPart } from "#js/tally/dialogs/vouchers.js"
 
@@ -28,6 +29,7 @@ export function openMenu(app, counting) {
     ),
     keysPart(app, counting, close),
     hearingPart(app),
+    pestsPart(app, counting),
     pedalPart(app),
     vouchersPart(app, counting),
     diagnosticsPart(app, counting),
