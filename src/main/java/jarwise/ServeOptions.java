@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,7 +44,7 @@ record ServeOptions(String address, int port, boolean portGiven, Optional<LanOpt
      */
     static ServeOptions of(List<String> words, String usualAddress) {
         Said said = new Said();
-        Iterator<String> rest = words.iterator();
+        Iterator<String> rest = words.stream().flatMap(ServeOptions::parted).iterator();
         while (rest.hasNext()) {
             said.take(rest.next(), rest);
         }
@@ -107,6 +108,14 @@ record ServeOptions(String address, int port, boolean portGiven, Optional<LanOpt
             }
             return Optional.of(new OwnFiles(certificate, key));
         }
+    }
+
+    /** An option and its value may be one word: {@code --port=7010}. */
+    private static Stream<String> parted(String word) {
+        int equals = word.startsWith("--") ? word.indexOf('=') : -1;
+        return equals < 0
+                ? Stream.of(word)
+                : Stream.of(word.substring(0, equals), word.substring(equals + 1));
     }
 
     private static String valueOf(String option, Iterator<String> rest) {

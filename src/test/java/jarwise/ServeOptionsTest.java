@@ -26,6 +26,13 @@ class ServeOptionsTest {
     }
 
     @Test
+    void takesAnOptionAndItsValueAsOneWord() {
+        assertThat(ServeOptions.of(List.of("--port=7010", "--data=/a=b", "--lan"), "/usual"))
+                .isEqualTo(
+                        ServeOptions.of(List.of("--port", "7010", "--data", "/a=b", "--lan"), ""));
+    }
+
+    @Test
     void servesTheLocalNetworkWhenAskedTo() {
         assertThat(ServeOptions.of(List.of("--lan"), "/usual").lan())
                 .contains(new ServeOptions.LanOptions(7443, false, Optional.empty()));
@@ -49,6 +56,9 @@ class ServeOptionsTest {
                 "--port 70000",
                 "--port -1",
                 "--port x",
+                "--port=",
+                "--port=x",
+                "--lan=yes",
                 "--data",
                 "--lan-port 8443",
                 "--certificate c.pem --key k.pem",

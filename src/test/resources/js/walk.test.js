@@ -1,3 +1,4 @@
+import { deskTime, withClock } from "#js/lib/clock.js"
 import { counter, speaker } from "#js/lib/words.js"
 import { closed } from "#js/walk/entry.js"
 import { readCode, readLabel } from "#js/walk/label-code.js"
@@ -32,6 +33,15 @@ test("the dial is a clock of a minute", () => {
   same(arc(0, 15, 100), "M0 -100A100 100 0 0 1 100 0")
   same(arc(0, 45, 100), "M0 -100A100 100 0 1 1 -100 0")
   same(arc(0, 75, 100), arc(0, 60, 100))
+})
+
+test("a phone whose clock runs ahead of the desk's opens no bench the sooner", () => {
+  const [desk, phone] = ["2026-05-11T06:00:00Z", "2026-05-11T09:10:00Z"].map(Date.parse)
+  const sheet = withClock({ time: "2026-05-11T06:00:00Z" }, phone)
+  same(deskTime(sheet, phone), desk)
+  same(deskTime(sheet, phone + 90_000), desk + 90_000)
+  same(deskTime(withClock({}, phone), phone), phone, "an older desk, which tells no time:")
+  same(deskTime({}, phone), phone, "a round kept before:")
 })
 
 test("nobody enters before the longest interval ends, nor where its end is unknown", () => {

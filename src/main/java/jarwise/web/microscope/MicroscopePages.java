@@ -57,6 +57,7 @@ public final class MicroscopePages implements Pages {
         return new MicroscopeSheet.Visitor(
                 slug,
                 frame.now().getZone().getId(),
+                frame.now().toInstant(),
                 frame.words().language().code(),
                 frame.person(),
                 frame.formToken(),

@@ -81,8 +81,7 @@ final class ClockRows {
                     new Lines(
                             figures.counted("today.recount", recount.filters()),
                             frame.say("today.recount.sub")),
-                    new TodayView.Button(
-                            frame.say("today.button.counts"), frame.to("samples"), false));
+                    microscope(false));
         }
         if (due instanceof Due.Answer answer) {
             return sometime(
@@ -189,10 +188,12 @@ final class ClockRows {
                 new Lines(by, wait),
                 new Lines(what, sub + early),
                 today(read.window().readBy()) ? window(read, what + ", " + by) : "",
-                new TodayView.Button(
-                        frame.say("today.button.counts"),
-                        frame.to("samples") + "?day=" + read.cut(),
-                        first));
+                microscope(first));
+    }
+
+    private TodayView.Button microscope(boolean solid) {
+        return new TodayView.Button(
+                frame.say("today.button.microscope"), frame.to("microscope"), solid);
     }
 
     private String window(Due.Read read, String label) {

@@ -99,6 +99,7 @@ public final class WalkPages implements Pages {
                         slug(frame),
                         frame.nursery().orElseThrow().name(),
                         frame.now().getZone().getId(),
+                        frame.now().toInstant(),
                         frame.words().language().code(),
                         frame.person(),
                         frame.formToken(),

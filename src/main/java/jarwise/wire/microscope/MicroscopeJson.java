@@ -29,6 +29,7 @@ public final class MicroscopeJson {
         ObjectNode root = NODES.objectNode();
         root.put("nursery", visitor.nursery());
         root.put("zone", visitor.zone());
+        root.put("time", visitor.now().toString());
         root.put("language", visitor.language());
         root.put("person", visitor.person());
         root.put("token", visitor.token());

@@ -111,6 +111,7 @@ public record MicroscopeSheet(
      *
      * @param nursery slug of the site
      * @param zone time zone of its clocks
+     * @param now by the clock of the server: that of a device may be wrong
      * @param language of the page
      * @param person who said so at this screen; empty while nobody did
      * @param token of the page, for what is sent back
@@ -122,6 +123,7 @@ public record MicroscopeSheet(
     public record Visitor(
             String nursery,
             String zone,
+            Instant now,
             String language,
             String person,
             String token,

@@ -24,6 +24,7 @@ public final class WalkJson {
         root.put("nursery", visitor.nursery());
         root.put("site", visitor.siteName());
         root.put("zone", visitor.zone());
+        root.put("time", visitor.now().toString());
         root.put("language", visitor.language());
         root.put("person", visitor.person());
         root.put("token", visitor.token());

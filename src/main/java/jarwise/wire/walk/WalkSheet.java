@@ -43,6 +43,7 @@ public record WalkSheet(
      * @param nursery slug of the site
      * @param siteName its name
      * @param zone time zone of its clocks
+     * @param now by the clock of the server: that of a device may be wrong
      * @param language of the page
      * @param person who said so at this screen; empty while nobody did
      * @param token of the page, for what is sent back
@@ -52,6 +53,7 @@ public record WalkSheet(
             String nursery,
             String siteName,
             String zone,
+            Instant now,
             String language,
             String person,
             String token,

@@ -1,5 +1,6 @@
 // The state of the microscope page and how it changes from filter to filter.
 
+import { deskTime } from "#js/lib/clock.js"
 import { queue } from "#js/sync/outbox.js"
 import { dayOf } from "#js/lib/time.js"
 import { counter, speaker } from "#js/lib/words.js"
@@ -8,12 +9,12 @@ import { dueFilters } from "#js/tally/opening.js"
 import { adviceNow } from "#js/tally/stopping.js"
 import { GONE } from "#js/tally/alone.js"
 import { countingOf, openingDeeds } from "#js/tally/begin.js"
-import { spelled } from "#js/tally/presses.js"
 import { createHearing } from "#js/tally/hearing.js"
 import { openKnown } from "#js/tally/known-here.js"
-import { sentence } from "#js/tally/sentence.js"
+import { namesOf } from "#js/tally/names.js"
 import { footWords } from "#js/tally/shown.js"
 import { openSession } from "#js/tally/session.js"
+import { doneWords, openedWords } from "#js/tally/where.js"
 import { createVoice } from "#js/tally/voice.js"
 import { openMenu } from "#js/tally/dialogs/menu.js"
 import { countScreen } from "#js/tally/screens/count.js"
@@ -25,14 +26,15 @@ import { createBreaks } from "#js/tally/breaks.js"
  * @param {HTMLElement} main
  * @param {any} log
  * @param {any} first what the server last told
- * @param {() => number} now milliseconds since 1970
  */
-export async function createApp(main, log, first, now) {
+export async function createApp(main, log, first) {
   const device = await log.device()
   const session = await openSession(log, first.person)
   const known = await openKnown(log, first)
   const { sheet } = known
   const { choose } = session
+  /** By the desk’s clock. */
+  const now = () => deskTime(sheet())
   let answer = { kind: "waiting" }
   /** @type {any} */
   let screen = { nodes: [], leave: () => {} }
@@ -61,10 +63,7 @@ export async function createApp(main, log, first, now) {
       line.textContent = footWords(app, { presses, ...sent, answer })
       line.classList.toggle("tally-late", sent.late)
     },
-    stageName: (/** @type {any} */ { pest, stage, life_stage: code = stage }) =>
-      sheet().stages[pest]?.[code]?.name ?? code,
-    markOf: (/** @type {string} */ pest, /** @type {string} */ stage) =>
-      sheet().stages[pest]?.[stage]?.mark ?? "other",
+    ...namesOf(sheet, () => screen.counting?.profiles[0].pest ?? ""),
     due: () => dueFilters(sheet().filters, now()),
     secondsPerCell: () =>
       sheet().secondsPerCell[session.now().person] ?? sheet().secondsPerCell[""],
@@ -77,6 +76,7 @@ export async function createApp(main, log, first, now) {
       await choose({ filter: undefined })
       await known.look()
       show(openScreen(app))
+      voice.say(say("tally.said.next"))
       await app.refresh()
     },
     goTo: (/** @type {string} */ cell) => screen.goTo?.(cell),
@@ -122,7 +122,7 @@ export async function createApp(main, log, first, now) {
     const deeds = openingDeeds(counting, code)
     if (deeds.length > 0) await counting.record(deeds)
     show(countScreen(app, counting))
-    voice.say(say("tally.said.opened", spelled(counting.state().current)))
+    voice.say(openedWords(app, counting))
     breaks.began()
   }
 
@@ -145,6 +145,6 @@ export async function createApp(main, log, first, now) {
     const rest = breaks.ended() ? " " + say("tally.said.break") : ""
     if (filter.placed) return show(seededScreen(app, counting, rest))
     screen.changed?.({ kind: "done" })
-    voice.say(sentence(app, ["tally.said.done", counting]) + rest)
+    voice.say(doneWords(app, counting) + rest + " " + say("tally.said.then-next"))
   }
 }

@@ -13,7 +13,7 @@ const TWO_AT_ONCE = 40
 export const HOLD = 800
 
 /** Keys that mean one thing when let go early and another when held. */
-const HELD = new Set(["/", "Enter"])
+const HELD = new Set(["/", "*", "Enter"])
 
 /**
  * @typedef {{ code: string, at: number, repeat: boolean }} Stroke at: milliseconds, by any clock
@@ -85,7 +85,7 @@ export function createKeys({ pedal = "", letters = true } = {}) {
     const long = at - held.at >= HOLD
     held = undefined
     if (long) return { kind: "hold", key }
-    return key === "/" ? { kind: "press", key } : { kind: "early", key }
+    return key === "Enter" ? { kind: "early", key } : { kind: "press", key }
   }
 
   /**

@@ -1,5 +1,6 @@
 // Opens the microscope page: its log, its filters, the exchange. The only file that knows all.
 
+import { withClock } from "#js/lib/clock.js"
 import { queue } from "#js/sync/outbox.js"
 import { startSending } from "#js/sync/sender.js"
 import { openLog } from "#js/sync/log.js"
@@ -28,7 +29,7 @@ export async function openMicroscope(main) {
  * @param {string} home
  */
 async function run(main, log, sheet, home) {
-  const app = await createApp(main, log, sheet, () => Date.now())
+  const app = await createApp(main, log, sheet)
   const renew = async () => {
     const fresh = await fetchFilters(home, log)
     if (fresh) await app.renew(fresh)
@@ -40,7 +41,7 @@ async function run(main, log, sheet, home) {
     renew,
     told: async (answer) => {
       app.answered(answer)
-      const { waiting } = await queue(log, Date.now())
+      const { waiting } = await queue(log, app.now())
       if (answer.kind === "taken" && waiting === 0) {
         await sendPhotos(log, `/${sheet.nursery}/photos`, app.sheet().token)
       }
@@ -65,7 +66,7 @@ async function fetchFilters(home, log) {
   try {
     const answer = await fetch(home + "/data", { signal: AbortSignal.timeout(8000) })
     if (!answer.ok) return undefined
-    const sheet = await answer.json()
+    const sheet = withClock(await answer.json())
     await log.keepFilters(sheet)
     return sheet
   } catch (failure) {

@@ -1,6 +1,8 @@
 // The state of the sheet and how it changes. Screens ask it and tell it; they keep nothing.
 
+import { deskTime } from "#js/lib/clock.js"
 import { el } from "#js/lib/dom.js"
+import { dayOf } from "#js/lib/time.js"
 import { counter, speaker } from "#js/lib/words.js"
 import { lastStep, walked } from "#js/walk/flow.js"
 import { footWords, troubleWords } from "#js/walk/foot.js"
@@ -31,6 +33,9 @@ export async function createApp(main, log, sheet) {
 
   const app = {
     sheet: () => sheet,
+    /** By the desk’s clock: milliseconds since 1970. */
+    now: () => deskTime(sheet),
+    today: () => dayOf(new Date(deskTime(sheet)), sheet.zone),
     session: () => session,
     say: (/** @type {any[]} */ ...words) => speaker(sheet.words)(...words),
     count: (/** @type {any[]} */ ...words) => counter(speaker(sheet.words))(...words),
@@ -82,7 +87,7 @@ export async function createApp(main, log, sheet) {
 
   /** Kept on the disk first; only then does the screen go on. */
   async function record(/** @type {string} */ sample, /** @type {object} */ deed) {
-    const at = new Date().toISOString()
+    const at = new Date(deskTime(sheet)).toISOString()
     try {
       await log.append([{ sample, at, person: session.person, deed }])
     } catch (fault) {

@@ -43,14 +43,14 @@ async function run(main, log, sheet, address) {
     token: () => app.sheet().token,
     renew,
     told: async (answer) => {
-      const state = await queue(log, Date.now())
+      const state = await queue(log, app.now())
       // What other phones did in the meantime comes back with the round.
       if (answer.kind === "taken" && state.waiting === 0) await renew()
       app.foot(state, answer)
     },
   })
   app.onRecorded(async () => {
-    app.foot(await queue(log, Date.now()), { kind: "waiting" })
+    app.foot(await queue(log, app.now()), { kind: "waiting" })
     send()
   })
   await send()

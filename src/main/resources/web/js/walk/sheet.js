@@ -1,5 +1,7 @@
 // The round with its places, limits and words: asked of the server, kept on the phone.
 
+import { withClock } from "#js/lib/clock.js"
+
 /**
  * @param {string} address
  * @param {{ keepRound(round: object): Promise<void> }} log
@@ -9,7 +11,7 @@ export async function fetchSheet(address, log) {
   try {
     const answer = await fetch(address, { signal: AbortSignal.timeout(8000) })
     if (!answer.ok) return undefined
-    const sheet = await answer.json()
+    const sheet = withClock(await answer.json())
     await log.keepRound(sheet)
     return sheet
   } catch (failure) {

@@ -28,6 +28,7 @@ class FindingsBrowserTest extends BrowserTest {
 
     @AfterEach
     void stop() {
+        leavePages();
         server.close();
     }
 
@@ -56,9 +57,9 @@ class FindingsBrowserTest extends BrowserTest {
 
         assertThat(page.getByRole(AriaRole.HEADING, heading(1))).containsText("can’t wait");
         page.getByRole(AriaRole.ROW, named("Read 3 filters"))
-                .getByRole(AriaRole.LINK, linkIn("Enter counts"))
+                .getByRole(AriaRole.LINK, linkIn("To the microscope"))
                 .click();
-        assertThat(page).hasURL(server.page("samples?day=2026-03-16"));
+        assertThat(page).hasURL(server.page("microscope"));
     }
 
     @Test

@@ -38,14 +38,19 @@ class MicroscopeBrowserTest extends BrowserTest {
         Counter counter = counter(DESK).reads(code).isOn("A3");
         picture(counter.page, "microscope-start");
 
-        counter.keys("4550").isOn("A4");
+        counter.hears("P1-B3 ‘Rubia Tarn’. A 3. Start.").keys("4550").isOn("A4");
+        counter.hold("*", 900)
+                .hears(
+                        "A 4. Here: nothing. On this filter: 3 western flower thrips. 39 cells to"
+                                + " go.");
         counter.keys("60.0").isOn("B7");
         picture(counter.page, "microscope");
         for (int cell = 4; cell < 40; cell++) {
             counter.keys("0");
         }
-        counter.isOn("all read").hold("Enter", 900);
-        counter.hears("Filter done. 4 western flower thrips.");
+        counter.isOn("all read").hold("*", 900).hears("Hold Enter to finish the filter.");
+        counter.hold("Enter", 900);
+        counter.hears("Filter done. 4 western flower thrips. Hold Enter for the next one.");
         isAccessible(counter.page);
         counter.foot("The desk has them all.");
 

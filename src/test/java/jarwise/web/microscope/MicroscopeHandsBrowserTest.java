@@ -130,6 +130,39 @@ class MicroscopeHandsBrowserTest extends BrowserTest {
     }
 
     @Test
+    void whereOneIsAndWhatACellHoldsIsSaidForEveryPestByItsName() {
+        Counter counter = counter(DESK).reads(ONE).isOn("A3");
+        counter.button("More").click();
+        counter.page.getByLabel("onion thrips").check();
+        counter.button("Close").click();
+        counter.keys("553*5").hold("*", 900);
+        counter.hears("A 3. Here: 2 larva 2; 1 unsure; 1 larva 2, onion thrips.");
+        counter.keys("-").hears("Taken back: larva 2, onion thrips, A 3.");
+        counter.keys("-").hears("Taken back: unsure, A 3.");
+    }
+
+    @Test
+    void everySoundIsHeardByItsNameAndNothingIsCounted() {
+        Counter counter = counter(DESK).reads(ONE).isOn("A3");
+        counter.page.evaluate(
+                "() => { const start = AudioBufferSourceNode.prototype.start; window.heard = [];"
+                    + " AudioBufferSourceNode.prototype.start = function () {"
+                    + " window.heard.push(this.buffer.duration.toFixed(2)); start.call(this) } }");
+        counter.button("More").click();
+        counter.page.getByText("Listen to every sound").click();
+        counter.button("4 larva 1").click();
+        counter.button("5 larva 2").click();
+        counter.button("filter done").last().click();
+        counter.page.waitForFunction("() => window.heard.length === 3");
+        assertThat(counter.page.evaluate("() => new Set(window.heard).size"))
+                .as("three sounds of their own")
+                .isEqualTo(3);
+        isAccessible(counter.page);
+        counter.button("Close").click();
+        counter.hold("*", 900).hears("On this filter: 0 western flower thrips.");
+    }
+
+    @Test
     void anotherPestIsLookedForFromTheFirstCellOnOrNotAtAll() {
         Counter counter = counter(DESK).reads(ONE).isOn("A3");
         counter.button("More").click();

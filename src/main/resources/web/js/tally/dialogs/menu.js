@@ -2,12 +2,12 @@
 // out.
 
 import { el } from "#js/lib/dom.js"
+import { lesson, modesRow } from "#js/tally/dialogs/hearing.js"
 import { diagnosticsPart } from "#js/tally/dialogs/diagnostics.js"
 import { pestsPart } from "#js/tally/dialogs/pests.js"
 import { pedalPart } from "#js/tally/dialogs/pedal.js"
 import { vouchersPart } from "#js/tally/dialogs/vouchers.js"
 
-const MODES = ["off", "tones", "speech"]
 /** Keys that have no tile of their own on a phone. */
 const OTHERS = ["8", "9", "2", "/", "*", "+"]
 
@@ -28,7 +28,7 @@ export function openMenu(app, counting) {
       closer(app, close),
     ),
     keysPart(app, counting, close),
-    hearingPart(app),
+    hearingPart(app, counting),
     pestsPart(app, counting),
     pedalPart(app),
     vouchersPart(app, counting),
@@ -74,30 +74,14 @@ function keysPart(app, counting, close) {
   return part(app.say("tally.keys"), el("div", { class: "tally-row" }, ...buttons), place)
 }
 
-/** @param {any} app */
-function hearingPart(app) {
-  const modes = MODES.map((mode) =>
-    el(
-      "label",
-      { class: "tally-choice" },
-      el("input", {
-        type: "radio",
-        name: "mode",
-        checked: app.voice.mode() === mode,
-        onchange: async () => {
-          app.voice.setMode(mode)
-          app.voice.wake()
-          await app.choose({ mode })
-        },
-      }),
-      app.say("tally.mode." + mode),
-    ),
-  )
+/** @param {any} app @param {any} counting */
+function hearingPart(app, counting) {
   const noVoice = app.voice.canSpeak() ? null : el("p", {}, app.say("tally.no-voice"))
   return part(
     app.say("tally.hearing"),
-    el("div", { class: "tally-row" }, ...modes),
+    modesRow(app),
     noVoice,
+    lesson(app, counting),
     tick(app, "visual", app.session().visual ?? false),
     tick(app, "letters", app.session().letters ?? true),
     el("p", { class: "tally-note" }, app.say("tally.letters.hint")),

@@ -4,6 +4,7 @@ import { createEnding } from "#js/tally/finish.js"
 import { createGoTo } from "#js/tally/go-to.js"
 import { listen } from "#js/tally/keyboard.js"
 import { spelled } from "#js/tally/presses.js"
+import { whereWords } from "#js/tally/where.js"
 import { createCountView } from "#js/tally/view/count-view.js"
 
 /** @type {Record<string, string>} words of the keys that are no stage */
@@ -70,7 +71,12 @@ export function countScreen(app, counting) {
       goTo.begin()
       return tell({ kind: "goes-to", words: ["tally.said.which-cell"] })
     }
-    return end()
+    return key === "*" ? where() : end()
+  }
+
+  async function where() {
+    await counting.settled()
+    app.voice.say(whereWords(app, counting))
   }
 
   function went(/** @type {any} */ { done, cell, fault }) {

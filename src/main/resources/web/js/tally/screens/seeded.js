@@ -14,8 +14,10 @@ export function seededScreen(app, counting, rest) {
   const state = counting.state()
   const filter = /** @type {any} */ (counting.filter)
   const { found, known, missed, wrong, byStage } = compared(filter.placed, state.filter.cells)
-  const places = (/** @type {any[]} */ all) =>
-    all.map((one) => app.say("tally.seeded.place", app.stageName(one), one.cell)).join("; ")
+  const places = (/** @type {any[]} */ all) => {
+    const named = all.map((one) => app.say("tally.seeded.place", app.stageName(one), one.cell))
+    return [...new Set(named)].map((place) => times(place, named)).join("; ")
+  }
   const next = el(
     "button",
     { type: "button", class: "tally-go", onclick: () => app.next(counting) },
@@ -77,6 +79,12 @@ export function seededScreen(app, counting, rest) {
   function showFoot() {
     return app.foot(foot, counting.own().length)
   }
+}
+
+/** A place once, with how many of one kind lie there. */
+function times(/** @type {string} */ place, /** @type {string[]} */ all) {
+  const number = all.filter((one) => one === place).length
+  return number > 1 ? `${number} × ${place}` : place
 }
 
 function picture(/** @type {any} */ app, /** @type {any} */ state, /** @type {any[]} */ missed) {

@@ -85,13 +85,18 @@ function finds(
   if (all.length === 0 && isLookedAt(cell) && !cell.obscured) {
     return [svg("text", { x, y: y + 8, class: "tally-zero" }, "0")]
   }
-  const step = Math.min(24, 54 / Math.max(1, all.length))
+  const columns = all.length > 2 ? 2 : 1
+  const lines = Math.ceil(all.length / columns)
+  const step = Math.min(24, 54 / lines)
   const r = all.length > 1 ? 8 : 12
+  const apart = columns > 1 ? 8 : 12
   return all.flatMap(({ mark, number }, i) => {
-    const at = y + (i - (all.length - 1) / 2) * step
-    const shapes = [markAt(mark, number > 1 ? x - 12 : x, at, r)]
+    const middle = x + (columns > 1 ? ((i % 2) - 0.5) * 32 : 0)
+    const at = y + (Math.floor(i / columns) - (lines - 1) / 2) * step
+    const shapes = [markAt(mark, number > 1 ? middle - apart : middle, at, r)]
     if (number > 1) {
-      shapes.push(svg("text", { x: x + 14, y: at + 8, class: "tally-number" }, String(number)))
+      const text = { x: middle + apart + 2, y: at + 8, class: "tally-number" }
+      shapes.push(svg("text", text, String(number)))
     }
     return shapes
   })
@@ -114,8 +119,13 @@ function way(/** @type {import("#js/tally/reading.js").State} */ { walk, pass, t
       return svg("circle", { cx: x, cy: y, r: 5, class: "tally-ring" })
     })
   }
-  const points = here.map(centre)
-  if (points.length < 2) return []
+  const [first, ...rest] = here.map(centre)
+  if (rest.length === 0) return []
+  // From the edge of the cell under the eyepieces on: its finds must be seen.
+  const [across, down] = [rest[0].x - first.x, rest[0].y - first.y]
+  const share = CELL / 2 / Math.max(Math.abs(across), Math.abs(down))
+  const edge = { x: first.x + share * across, y: first.y + share * down }
+  const points = [here[0] === current ? edge : first, ...rest]
   const d = "M" + points.map(({ x, y }) => `${x} ${y}`).join("L")
   return [svg("path", { d, class: "tally-way" })]
 }

@@ -102,7 +102,7 @@ function belongTogether(/** @type {App} */ app, /** @type {string} */ code) {
       {},
       app.say(
         "walk.freezer.window",
-        hours(Date.now(), protocol.freezeHours),
+        hours(app.now(), protocol.freezeHours),
         hours(washed, protocol.readWithinHours),
       ),
     ),

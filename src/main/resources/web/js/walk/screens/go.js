@@ -1,7 +1,7 @@
 // Where to go, whether it may be entered, and whether this is the right jar.
 
 import { el } from "#js/lib/dom.js"
-import { dayOf, momentOf } from "#js/lib/time.js"
+import { momentOf } from "#js/lib/time.js"
 import { codeEntry } from "#js/walk/code-entry.js"
 import { closed as keptOut } from "#js/walk/entry.js"
 import { isOfCrop, isToCut, nextToCut } from "#js/walk/flow.js"
@@ -15,7 +15,7 @@ export function go(/** @type {App} */ app) {
   if (!jar) return []
   const ofBench = app.jars().filter((one) => one.bench === jar.bench && isOfCrop(one))
   const number = ofBench.findIndex((one) => one.code === jar.code) + 1
-  const shut = keptOut(app.sheet().noEntry, jar, Date.now())
+  const shut = keptOut(app.sheet().noEntry, jar, app.now())
   const early = (app.session().early ?? {})[jar.bench]
   const cut = app.jars().filter((one) => isOfCrop(one) && !isToCut(one)).length
   const all = app.jars().filter(isOfCrop).length
@@ -93,7 +93,7 @@ export function label(/** @type {App} */ app, /** @type {any} */ leaving) {
   const jar = app.jar()
   if (!jar) return []
   const draft = {
-    collected_on: dayOf(new Date(), app.sheet().zone),
+    collected_on: app.today(),
     ...(app.session().early ?? {})[jar.bench],
   }
   return [

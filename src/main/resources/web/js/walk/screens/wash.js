@@ -3,7 +3,6 @@
 import { codeEntry } from "#js/walk/code-entry.js"
 import { isOfCrop, isToWash } from "#js/walk/flow.js"
 import { answer, answers, bar, heading, lead, numberForm, text } from "#js/walk/pieces.js"
-import { dayOf } from "#js/lib/time.js"
 
 /** @typedef {import("#js/walk/app.js").App} App */
 
@@ -59,7 +58,7 @@ export function which(/** @type {App} */ app, /** @type {any} */ leaving) {
       if (!isToWash(jar)) {
         return app.say("walk.code.not-to-wash", code, app.say("state." + jar.state))
       }
-      const draft = isOfCrop(jar) ? {} : { collected_on: dayOf(new Date(), app.sheet().zone) }
+      const draft = isOfCrop(jar) ? {} : { collected_on: app.today() }
       const next = { crop: "fill", spike: "known" }[jar.role] ?? "shake"
       app.show({ screen: next, jar: code, draft })
       return ""
