@@ -59,15 +59,7 @@ public record SampleView(
         if (counts.isEmpty() || SampleLog.hasEnded(shown.fold())) {
             return frame.say("sample.answer." + Fields.wordOf(sample().state()), code);
         }
-        List<String> found = new ArrayList<>();
-        for (Count count : counts) {
-            if (!count.number().equals("0")) {
-                found.add(frame.say("sample.found.one", count.number(), count.stage()));
-            }
-        }
-        return found.isEmpty()
-                ? frame.say("sample.found.none", code)
-                : frame.say("sample.found", code, String.join(", ", found));
+        return FoundWords.of(frame, code, counts);
     }
 
     /** {@return where it was cut and from how much, as a sentence} */

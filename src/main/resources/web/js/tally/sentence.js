@@ -13,7 +13,7 @@ export function sentence(app, [key, ...values]) {
 
 function nameOf(/** @type {any} */ app, /** @type {any} */ value) {
   if (typeof value !== "object") return value
-  if (value.stage) return app.stageName(value)
+  if (value.stage) return app.findName(value)
   const { filter } = value.state()
   const found = value.profiles.map(
     (/** @type {any} */ { pest, name }) => `${totalOf(filter.counts, pest)} ${name}`,

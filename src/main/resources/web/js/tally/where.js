@@ -35,7 +35,7 @@ function foundHere(/** @type {any} */ app, /** @type {any} */ state) {
   const all = Object.entries(counts).flatMap(([pest, stages]) =>
     Object.entries(stages)
       .filter(([, number]) => number > 0)
-      .map(([stage, number]) => `${number} ${app.stageName({ pest, stage })}`),
+      .map(([stage, number]) => `${number} ${app.findName({ pest, stage })}`),
   )
   return all.length > 0 ? all.join("; ") : app.say("tally.said.where.nothing")
 }

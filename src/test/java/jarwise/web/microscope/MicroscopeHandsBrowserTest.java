@@ -137,6 +137,12 @@ class MicroscopeHandsBrowserTest extends BrowserTest {
         counter.button("Close").click();
         counter.keys("553*5").hold("*", 900);
         counter.hears("A 3. Here: 2 larva 2; 1 unsure; 1 larva 2, onion thrips.");
+        picture(counter.page, "microscope-two-pests");
+        counter.foot("The desk has them all.");
+        counter.page.navigate(pageOfSample());
+        PlaywrightAssertions.assertThat(counter.page.getByText("In " + ONE))
+                .containsText("2 × second-stage larva, western flower thrips; 1 × ");
+        counter.open(site.address(site.port())).isOn("A3");
         counter.keys("-").hears("Taken back: larva 2, onion thrips, A 3.");
         counter.keys("-").hears("Taken back: unsure, A 3.");
     }
@@ -182,6 +188,10 @@ class MicroscopeHandsBrowserTest extends BrowserTest {
                 .isDisabled();
     }
 
+    private String pageOfSample() {
+        return "http://127.0.0.1:%d/%s/samples/%s".formatted(site.port(), MicroscopeSite.SLUG, ONE);
+    }
+
     private static SampleCode jar() {
         return new SampleCode(ONE);
     }
@@ -201,9 +211,7 @@ class MicroscopeHandsBrowserTest extends BrowserTest {
         counter.page.waitForCondition(
                 () -> !new PhotoStore(site.database).hashes(MicroscopeSite.SLUG).isEmpty());
 
-        counter.page.navigate(
-                "http://127.0.0.1:%d/%s/samples/%s"
-                        .formatted(site.port(), MicroscopeSite.SLUG, ONE));
+        counter.page.navigate(pageOfSample());
         Locator photo =
                 counter.page.getByRole(
                         AriaRole.IMG,

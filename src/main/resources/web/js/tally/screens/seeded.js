@@ -15,7 +15,7 @@ export function seededScreen(app, counting, rest) {
   const filter = /** @type {any} */ (counting.filter)
   const { found, known, missed, wrong, byStage } = compared(filter.placed, state.filter.cells)
   const places = (/** @type {any[]} */ all) => {
-    const named = all.map((one) => app.say("tally.seeded.place", app.stageName(one), one.cell))
+    const named = all.map((one) => app.say("tally.seeded.place", app.findName(one), one.cell))
     return [...new Set(named)].map((place) => times(place, named)).join("; ")
   }
   const next = el(
@@ -29,7 +29,7 @@ export function seededScreen(app, counting, rest) {
     return el(
       "tr",
       {},
-      el("th", { scope: "row" }, app.stageName({ pest, stage })),
+      el("th", { scope: "row" }, app.findName({ pest, stage })),
       el("td", {}, share),
     )
   })
