@@ -88,10 +88,10 @@ function finds(
   const columns = all.length > 2 ? 2 : 1
   const lines = Math.ceil(all.length / columns)
   const step = Math.min(24, 54 / lines)
-  const r = all.length > 1 ? Math.min(8, step / 2.4) : 12
-  const apart = columns > 1 ? 8 : 12
+  const r = columns > 1 ? 6 : lines > 1 ? 8 : 12
+  const apart = columns > 1 ? 7 : 12
   return all.flatMap(({ mark, number }, i) => {
-    const middle = x + (columns > 1 ? ((i % 2) - 0.5) * 32 : 0)
+    const middle = x + (columns > 1 ? ((i % 2) - 0.5) * 26 : 0)
     const at = y + (Math.floor(i / columns) - (lines - 1) / 2) * step
     const shapes = [markAt(mark, number > 1 ? middle - apart : middle, at, r)]
     if (number > 1) {
